@@ -71,7 +71,7 @@ export const FUMES: Lexicon = {
     HARMFUL: `toxic dangerous harmful poisonous pregnant pregnancy baby newborn infant toddler asthma overnight sleep~ sleeping respirator ventilate~ ventilation ventilating explode~ explosive ignite~ flammable catch_fire breathe~ breathing inhal* safe_to_breathe`,
     /** Asked before it is done. */
     FLAME_ASKED:
-      'do_pilot do_the_pilot does_the_pilot does_a_pilot does_my_pilot should_the_pilot can_the_pilot has_to_be have_to_be need_to_be needs_to_be must_i must_the how_far how_close matter matters bad_idea good_idea before_i before_we before_using do_i_need do_i_have should_i_turn should_i_shut when_using',
+      'a_problem a_concern if_i if_we do_pilot do_the_pilot does_the_pilot does_a_pilot does_my_pilot should_the_pilot can_the_pilot has_to_be have_to_be need_to_be needs_to_be must_i must_the how_far how_close matter matters bad_idea good_idea before_i before_we before_using do_i_need do_i_have should_i_turn should_i_shut when_using',
     RAGS: 'oily_rag~ oil_rag~ oil_soaked_rag~ stain_rag~ linseed_rag~ rag_pile rags_in_a_pile pile_of_rags rags_soaked linseed_oil oily_cloth~ solvent_rag~ greasy_rag~ stain_soaked finish_rag~ rags_full_of',
     RAGS_HOT: 'hot smok* warm smolder~ heating_up',
     FRESH:

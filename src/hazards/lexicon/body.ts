@@ -90,7 +90,7 @@ export const WOUND: Lexicon = {
       'chip~ chips flake~ flakes peeling~ peelings crumb~ crumbs dust powder scraping~ scrapings shaving~ bits pieces piece chunk~',
     FLAKED:
       'paint painted windowsill window window_sill baseboard trim lead asbestos tile tiles mastic thinset grout mortar plaster linoleum lino popcorn ceiling vermiculite insulation leveler leveller concrete cement glue adhesive old drywall varnish caulk',
-    EATS: 'ate eat eats eating eaten lick~ licks licked licking licked_up chew~ chews chewed chewing swallow~ swallowed swallowing in_her_mouth in_his_mouth in_their_mouth in_its_mouth in_my_mouth mouthing munch~ munching nibbl* gnaw* gobbl* suck~ sucking ingest* tasted tasting mouthful',
+    EATS: 'around_her_mouth around_his_mouth on_her_lips on_his_lips around_its_mouth ate eat eats eating eaten lick~ licks licked licking licked_up chew~ chews chewed chewing swallow~ swallowed swallowing in_her_mouth in_his_mouth in_their_mouth in_its_mouth in_my_mouth mouthing munch~ munching nibbl* gnaw* gobbl* suck~ sucking ingest* tasted tasting mouthful',
     BREATHES: 'breathing breathed breathes breath~ inhal* coughing sneezing',
     EATEN: `paint_chip~ paint_flake~ paint_dust paint_peeling~ thinset mortar_powder grout_powder grout_haze mastic adhesive glue lead_paint lead_dust lead_chip~ asbestos plaster joint_compound spackle caulk vermiculite leveler leveller floor_patch wet_paint primer varnish sealer tile_dust concrete_dust cement powder foam_insulation antifreeze`,
     FOOD: 'snack~ cookie~ cracker~ potato tortilla cereal food foods dinner lunch breakfast meal~ chocolate popcorn_on sandwich table spaghetti toast bread pizza',
@@ -131,6 +131,10 @@ export const WOUND: Lexicon = {
       paramedics_came ambulance_came ambulance_took nurse_checked nurse_looked im_fine_now im_ok_now im_okay_now feeling_fine_now all_bandaged bandaged_it bandaged_up cleaned_and_bandaged rinsed_it_out eye_is_fine eye_is_ok eye_feels_fine got_a_tetanus_shot had_a_tetanus_shot got_my_tetanus had_my_tetanus hes_fine_now shes_fine_now hes_ok_now shes_ok_now in_the_hospital_now is_being_treated got_treated was_treated is_bandaged hes_okay_now urgent_care_said_nothing urgent_care_says_nothing urgent_care_cleared doctor_cleared doctor_says er_said_nothing er_cleared`,
     MEETS_SURE:
       'slipped_into slipped_onto slid_into went_into ran_into got_into got_caught caught_in got_pulled pulled_into touched met hit bumped_into fell_into into_the against_a against_the_spinning',
+    DUST_SAID: 'dust dusty powder',
+    BREATHED: 'breathing breathed inhaling inhaled',
+    LUNGS: 'lung~ lungs my_chest his_chest her_chest',
+    LUNGS_HURT: 'hurt~ hurts burn~ burning ache~ aching sore tight rattl* raw on_fire heavy whistl* crackl*',
   },
   rules: [
     { level: 'emergency', needs: 'BLEEDING', undeniable: true, unless: 'CAULKS' },
@@ -177,6 +181,8 @@ export const WOUND: Lexicon = {
     },
     { level: 'emergency', needs: 'THROAT CLOSES', within: 6, about: 'ill' },
     { level: 'emergency', needs: 'ASTHMA ASTHMA_NOW', within: 5, unlessBefore: 'SUPPOSED', about: 'ill' },
+    { level: 'emergency', needs: 'LUNGS LUNGS_HURT', within: 5, ordered: true, unless: 'PRICE_SEEN', about: 'ill' },
+    { level: 'emergency', needs: 'YOUNG BREATHED DUST_SAID', within: 10, unlessBefore: 'SUPPOSED', about: 'breathed' },
     { level: 'emergency', needs: 'TASTES_METAL', unless: 'TASTE_OTHER', about: 'ill' },
     { level: 'emergency', needs: 'ILL_NOW ILL_AT', within: 16, unless: 'PRICE_SEEN PRICE_DID', about: 'ill' },
     { level: 'emergency', needs: 'SWALLOWED POISON', within: 7, about: 'poison' },
@@ -196,7 +202,13 @@ export const WOUND: Lexicon = {
       unlessBefore: 'SUPPOSED',
       about: 'poison',
     },
-    { level: 'emergency', needs: 'YOUNG BREATHES FLAKE FLAKED', within: 16, unlessBefore: 'SUPPOSED', about: 'poison' },
+    {
+      level: 'emergency',
+      needs: 'YOUNG BREATHES FLAKE FLAKED',
+      within: 16,
+      unlessBefore: 'SUPPOSED',
+      about: 'breathed',
+    },
     {
       level: 'emergency',
       needs: 'SAW_TOOL SAW_GETS LIMB_SURE',

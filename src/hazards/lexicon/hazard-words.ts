@@ -29,7 +29,7 @@ export const COMMON: Classes = {
   /** What is done to a floor or a wall, and would disturb or cover what lies there. */
   JOB_WORDS: `lay~ laying install~ installing put_down put_the putting start~ starting begin level~ leveling leveller leveler smooth~ rip~ ripping tear~ scrape~ scraping sand~ sanding strip~ stripping remove~ removing get_out get_the get_rid pull~ cut~ cutting drill~ nail~ screw~ fasten~ glue~ cover~ close closing grind~ patch~ fix~ steps order_of plan tools schedule floor_up roll_out underlay underlayment island first_row rows heat_gun paint~ painting demo hammer~ vacuum~ sweep~ clean~ bags skip dispose`,
   /** Money, in sentences where a shock or a deep cut is one of the purse. */
-  PRICE: `price~ priced pricing price_tag~ quote~ quoted bill bills invoice~ estimate~ total sticker receipt checkout sale~ sales discount~ deal~ bargain~ coupon~`,
+  PRICE: `black_friday clearance promo rebate~ percent_off markdown~ holiday price~ priced pricing price_tag~ quote~ quoted bill bills invoice~ estimate~ total sticker receipt checkout sale~ sales discount~ deal~ bargain~ coupon~`,
   PRICE_SEES: `at over about saw seeing see seen heard hearing hear reading read opened looking_at looked_at got_the with from`,
   PRICE_DOES: `was is gave gives made makes had has took takes knocked left nearly almost hit came hurt hurts like`,
   /** Only planned or asked about, so nothing of it is happening yet. */
@@ -41,7 +41,7 @@ export const COMMON: Classes = {
 };
 
 /** Expressions that look like a negation or an alarm and aren't. */
-export const COMMON_LOOKALIKES = `not_sure not_only not_just no_idea no_doubt no_matter no_clue no_joke not_kidding no_good not_yet not_tested not_stopping not_stop no_one no_mask without_a_mask without_mask
+export const COMMON_LOOKALIKES = `without_water without_any_water not_sure not_only not_just no_idea no_doubt no_matter no_clue no_joke not_kidding no_good not_yet not_tested not_stopping not_stop no_one no_mask without_a_mask without_mask
   no_respirator without_gloves no_gloves no_power no_ventilation without_ventilation no_windows dont_know dont_care dont_want doesnt_stop doesnt_matter no_pressure not_a_drill no_kidding no_problem not_looking_good no_luck dont_think_so
   cant_get cant_tell cant_turn cant_find_the cant_shut cant_stop dont_know_if not_certain not_clear no_way no_way_to not_feeling dont_feel didnt_know didnt_realize didnt_notice not_good no_ppe not_breathing not_able not_okay not_ok
   without_power without_thinking without_knowing without_testing without_wetting without_looking dont_mind didnt_mean never_mind nevermind no_time no_shutoff not_responding not_responsive not_moving didnt_turn didnt_shut didnt_stop`;

@@ -67,12 +67,12 @@ export const ASBESTOS: Lexicon = {
     /** What may hold asbestos, by its name or its looks. */
     SUSPECT: `asbest* abestos vermiculite popcorn_ceiling~ popcorn_texture popcorn acoustic_ceiling textured_ceiling black_mastic black_glue black_adhesive black_tar cutback mastic 9_x_9 9_x_9_s 9_by_9 nine_by_nine nine_inch 9_inch linoleum lino old_mastic pipe_lagging pipe_insulation pipe_wrap vat transite cement_siding`,
     /** Dust that is in the air, and what blows it about. */
-    AIRBORNE: `ac a_c air_conditioner air_conditioning hvac central_air furnace furnace_blower blower blowers fan fans box_fan~ ceiling_fan ceiling_fans window_fan leaf_blower shop_vac shopvac vents return_vent return_air blowing blew blows in_the_air airborne hazy haze foggy fog cloud~ clouds cant_see thick every_room
+    AIRBORNE: `air_is_full air_full full_of_dust filled_with_dust air_is_thick ac a_c air_conditioner air_conditioning hvac central_air furnace furnace_blower blower blowers fan fans box_fan~ ceiling_fan ceiling_fans window_fan leaf_blower shop_vac shopvac vents return_vent return_air blowing blew blows in_the_air airborne hazy haze foggy fog cloud~ clouds cant_see thick every_room
       dust_everywhere dust_is_everywhere dust_went_everywhere dust_on_everything dust_is_on_everything dust_all_over blew_everywhere whole_house all_over_the throughout floating hanging_in breathing breathed breathe inhal* coughing choking smoky snowing raining`,
-    RAISES: `sand~ sanded sanding scrape~ scraped scraping grind~ grinding ground broke break~ breaking broken smash~ smashed smashing crumbl* crush~ crushed dust dusty chip~ chipped chipping chisel~ chiseling hammer~ hammered hammering tore tearing ripped ripping pulled pulling demo demoed demoing drill~ drilled drilling saw~ sawing sawed cut cutting
+    RAISES: `sander~ floor_sander sand~ sanded sanding scrape~ scraped scraping grind~ grinding ground broke break~ breaking broken smash~ smashed smashing crumbl* crush~ crushed dust dusty chip~ chipped chipping chisel~ chiseling hammer~ hammered hammering tore tearing ripped ripping pulled pulling demo demoed demoing drill~ drilled drilling saw~ sawing sawed cut cutting
       sweep~ swept sweeping vacuum~ vacuumed vacuuming buff~ knocked_down came_down disturbed debris powder scraper jackhammer~ busted busting bust~ pry~ prying`,
     HERE_NOW:
-      'playing crawling asleep sleeping napping in_the_room in_the_next_room next_room right_here in_here watching around breathing breathed helping home inside upstairs in_the_house running_around walking_through walked_through came_in came_through ran_through running_through wandered is_in_the next_to_me everyone_is everybody_is eating coughing with_me nearby in_and_out',
+      'right_there in_there standing_there sitting_there playing crawling asleep sleeping napping in_the_room in_the_next_room next_room right_here in_here watching around breathing breathed helping home inside upstairs in_the_house running_around walking_through walked_through came_in came_through ran_through running_through wandered is_in_the next_to_me everyone_is everybody_is eating coughing with_me nearby in_and_out',
     ANYBODY:
       'everyone everybody family wife husband mom grandma pregnant neighbors roommate we_are_all all_of_us me we us',
     KEPT_OUT:
@@ -203,6 +203,7 @@ export const LEAD: Lexicon = {
       'passed_clearance passed_the_clearance clearance_passed dust_wipes_passed dust_wipe_passed lead_dust_is_cleaned lead_dust_was_cleaned lead_dust_cleaned_up lead_contractor_cleaned lead_crew_cleaned',
     LEAD_CLEAR:
       'no_lead not_lead isnt_lead its_lead_free paint_is_lead_free trim_is_lead_free is_certified_lead_free negative_for_lead lead_negative lead_test_negative lead_test_was_negative lead_test_came_back_negative tested_negative_for_lead lead_tested_negative lead_paint_negative free_of_lead no_lead_found no_lead_detected lead_tested_clear lead_test_clear lead_test_is_negative negative_on_lead lead_was_negative lead_came_back_negative paint_tested_negative trim_tested_negative paint_tested_clear swab_was_negative swab_negative swab_came_back_negative tested_for_lead_negative',
+    LEAD_RAISES: `sand~ sanded sanding sander~ belt_sander scrape~ scraped scraping strip~ stripped stripping grind~ grinding chip~ chipped chipping heat_gun torch~ burn~ burning blast~ plane~ saw~ sawing pry~ prying vacuum~ sweep~ sweeping swept broke breaking dust_from dust_off dust_is dust_was dust_of`,
   },
   rules: [
     {
@@ -215,7 +216,7 @@ export const LEAD: Lexicon = {
     },
     {
       level: 'emergency',
-      needs: 'LEADED SANDS AIRBORNE',
+      needs: 'LEADED LEAD_RAISES AIRBORNE',
       within: 22,
       unless: 'KEPT_OUT NEW_YEAR',
       unlessBefore: 'SUPPOSED',
@@ -223,7 +224,7 @@ export const LEAD: Lexicon = {
     },
     {
       level: 'emergency',
-      needs: 'LEADED SANDS YOUNG HERE_NOW',
+      needs: 'LEADED LEAD_RAISES YOUNG HERE_NOW',
       within: 26,
       unless: 'KEPT_OUT NEW_YEAR',
       unlessBefore: 'SUPPOSED',
@@ -288,7 +289,7 @@ export const SILICA: Lexicon = {
     CUTS_TILE: 'cut~ cutting sawing grinding',
     NO_MASK:
       'no_mask without_a_mask without_mask need_a_mask wear_a_mask no_respirator without_a_respirator which_mask what_mask',
-    THICK_AIR: `hazy haze foggy fog cant_see cannot_see couldnt_see white_cloud~ cloud_of dust_cloud~ clouds_of thick_with so_thick in_the_air breathing breathed coughing every_room whole_house all_over_the_house through_the_house choking zero_visibility blowing blew like_snow`,
+    THICK_AIR: `full_of_dust filled_with_dust air_is_full hazy haze foggy fog cant_see cannot_see couldnt_see white_cloud~ cloud_of dust_cloud~ clouds_of thick_with so_thick in_the_air breathing breathed coughing every_room whole_house all_over_the_house through_the_house choking zero_visibility blowing blew like_snow`,
     FOR_HOURS:
       'hours hour all_day all_morning all_afternoon all_week all_weekend since_lunch since_breakfast since_this_morning since_noon for_days whole_day two_days three_days',
     DRY_GRIND:
@@ -298,6 +299,7 @@ export const SILICA: Lexicon = {
     DUST_DONE:
       'dust_is_gone cleaned_up_the_dust hepa_vacuumed dust_is_cleaned wet_mopped grinding_is_done done_grinding finished_grinding',
     SILICA_OTHER: 'gel wet_saw coffee stain paint color adhesive_only',
+    MARKED_LINE: 'line mark lines marks pencil end joint behind',
   },
   rules: [
     {
@@ -305,6 +307,14 @@ export const SILICA: Lexicon = {
       needs: 'CEMENTY GRINDS THICK_AIR',
       within: 20,
       unless: 'SILICA_OTHER OUTDOORS WET_CUT',
+      unlessBefore: 'SUPPOSED',
+      about: 'air',
+    },
+    {
+      level: 'emergency',
+      needs: 'CUT_IT CEMENTY THICK_AIR',
+      within: 14,
+      unless: 'SCORE OUTDOORS WET_CUT MARKED_LINE',
       unlessBefore: 'SUPPOSED',
       about: 'air',
     },

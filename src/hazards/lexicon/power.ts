@@ -124,9 +124,9 @@ export const ELECTRIC: Lexicon = {
     HEATERS:
       'baseboard_heater~ baseboard_heat baseboard_unit~ electric_baseboard~ wall_heater~ heater~ electric_heat toe_kick_heater~ kick_heater~ radiator',
     ELECTRIC_HEATER:
-      'electric_baseboard~ electric_baseboard_heater~ electric_baseboard_heat electric_heater~ electric_wall_heater~ electric_radiator~ wall_heater~',
+      'baseboard_electric baseboard_electric_heat baseboard_electric_heater~ electric_baseboard~ electric_baseboard_heater~ electric_baseboard_heat electric_heater~ electric_wall_heater~ electric_radiator~ wall_heater~',
     HEATER_WORK:
-      'close near gap clearance under underneath remove~ removing take_off take_it_off taking_off took_off unhook~ unhooking disconnect~ disconnecting unwire rewire~ rehang move moving raise safe melt~ carpet plank planks vinyl flooring floor touch~ off_the_wall',
+      'remove_it take_them close near gap clearance under underneath remove~ removing take_off take_it_off taking_off took_off unhook~ unhooking disconnect~ disconnecting unwire rewire~ rehang move moving raise safe melt~ carpet plank planks vinyl flooring floor touch~ off_the_wall',
     BASEBOARD_HEATER: 'baseboard_heater~ baseboard_heat baseboard_heating',
     HEATER_OFF:
       'remove~ removing take_off take_the taking_off took_off unhook~ unhooking disconnect~ disconnecting unwire rewire~ rehang breaker wired hard_wired hardwired wire wires off_the_wall power volt~',

@@ -142,7 +142,7 @@ export const STRUCTURE: Lexicon = {
     SAG_OTHER: 'couch sofa carpet tack shelf mattress bed line wallpaper padding measurement price prices door',
     /** Floors and framing, and that they moved: `the floor dropped`, `joist sank`. */
     FLOOR_THING:
-      'floor~ subfloor sub_floor joist~ beam~ girder~ header~ landing stairs staircase ceiling hallway deck wall kitchen_floor bathroom_floor house sill ledger porch balcony framing tub span doorway hall upstairs',
+      'room corner_of_the_room corner_of_the_house side_of_the_house floor~ subfloor sub_floor joist~ beam~ girder~ header~ landing stairs staircase ceiling hallway deck wall kitchen_floor bathroom_floor house sill ledger porch balcony framing tub span doorway hall upstairs',
     WENT: 'dropped sank sunk sinking dropping fell falling went_down going_down goes_down came_down come_down coming_down sagged sagging sags gave_way slumped slumping tipped tipping tilted tilting dipped drooped drooping collapsed has_dropped is_dropping let_go dropped_away pulled_away',
     SITS_LOWER:
       'sits_lower is_lower looks_lower lower_now feels_lower tilts slopes sloping slants slanted moves shifted dips',
@@ -171,6 +171,9 @@ export const STRUCTURE: Lexicon = {
     SPONGY_FLOOR: 'spongy spongey squishy squishes mushy soggy punky',
     RAMP: 'ramp patio driveway lawn transition',
     SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
+    BEGINS: 'starting_to started_to beginning_to begun_to is_now now keeps is_still',
+    JUST_NOW: 'just suddenly all_of_a_sudden right_now all_at_once',
+    FELL_IN_PLACE: 'into_place in_place together asleep apart in_love',
   },
   rules: [
     { level: 'stop', needs: 'FLOOR DIP INCHES', within: 10, unless: 'SLIGHT' },
@@ -198,12 +201,27 @@ export const STRUCTURE: Lexicon = {
       unlessBefore: 'SUPPOSED',
     },
     { level: 'emergency', needs: 'FLOOR_WENT BANG', within: 18, unless: 'THINGS_FALL' },
+    {
+      level: 'emergency',
+      needs: 'FRAME_SURE BEGINS HURT AFTER_CUT',
+      within: 16,
+      unless: 'CUT_COVER',
+      unlessBefore: 'SUPPOSED',
+    },
+    {
+      level: 'emergency',
+      needs: 'FLOOR_THING JUST_NOW SANK',
+      within: 6,
+      ordered: true,
+      unless: 'PRICE SAG_OTHER FELL_IN_PLACE',
+    },
+    { level: 'emergency', needs: 'FLOOR_SANK JUST_NOW', within: 7, unless: 'PRICE SAG_OTHER THINGS_FALL' },
     { level: 'emergency', needs: 'BANG FLOOR_THING SITS_LOWER', within: 16, unless: 'THINGS_FALL' },
     {
       level: 'emergency',
       needs: 'FLOOR_SANK INCHES_DOWN',
       within: 7,
-      unless: 'SLIGHT PAST YEARS_PAST',
+      unless: 'PRICE SLIGHT PAST YEARS_PAST',
       unlessBefore: 'SUPPOSED',
     },
     {
