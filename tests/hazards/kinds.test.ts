@@ -17,16 +17,21 @@ interface Sentence {
 
 /*
  * Of those written before, the rules then in force took 11 of 47 emergencies and 12 of 38 questions as such, and flagged 2 of 38
- * harmless ones. Of those written after, the changed rules took 73 of 81 emergencies and 50 of 53 questions the first time, and
- * flagged 4 of 118 harmless ones; the misses were then mended in kind.
+ * harmless ones. Those written after came in three batches, each tried before its own misses were mended in kind: together 106 of
+ * 122 emergencies and 66 of 73 questions the first time, and 5 of 163 harmless ones flagged.
  */
 const SENTENCES = readFileSync(new URL('kinds.jsonl', import.meta.url), 'utf8')
   .split('\n')
   .filter((line) => line !== '')
   .map((line) => JSON.parse(line) as Sentence);
 
-/** Understood as graver than it was written: fumes beside a flame, and a smell of glue. */
-const GRAVER = ['adhesive fumes and the furnace pilot, should i worry', 'does the adhesive smell go away'];
+/** Understood as graver than they were written, for nobody can tell from the words: a flame, gas or running water may be there. */
+const GRAVER = [
+  'adhesive fumes and the furnace pilot, should i worry',
+  'does the adhesive smell go away',
+  'something smells like rotten eggs from the shower drain',
+  "shutoff valve won't close all the way",
+];
 
 const of = (level: Sentence['level']): readonly [string][] =>
   SENTENCES.filter((one) => one.level === level && !GRAVER.includes(one.text)).map(({ text }) => [text]);
@@ -68,6 +73,7 @@ describe('dust in the air', () => {
     ['the furnace is blowing the dust from the old linoleum around', 'asbestos', /inspector/],
     ['sanding the old paint with my toddler right here', 'lead', /blood test/],
     ['dry grinding the slab for hours', 'silica', /HEPA/],
+    ['my kids were breathing the sanding dust all day', 'wound', /poison control/],
   ])('%s: who to call', async (text, hazard, call) => {
     expect(await answerTo(text)).toMatchObject({
       call: expect.stringMatching(call),
