@@ -30,7 +30,7 @@ export const COMMON: Classes = {
   JOB_WORDS: `lay~ laying install~ installing put_down put_the putting start~ starting begin level~ leveling leveller leveler smooth~ rip~ ripping tear~ scrape~ scraping sand~ sanding strip~ stripping remove~ removing get_out get_the get_rid pull~ cut~ cutting drill~ nail~ screw~ fasten~ glue~ cover~ close closing grind~ patch~ fix~ steps order_of plan tools schedule floor_up roll_out underlay underlayment island first_row rows heat_gun paint~ painting demo hammer~ vacuum~ sweep~ clean~ bags skip dispose`,
   /** Money, in sentences where a shock or a deep cut is one of the purse. */
   PRICE: `black_friday clearance promo rebate~ percent_off markdown~ holiday price~ priced pricing price_tag~ quote~ quoted bill bills invoice~ estimate~ total sticker receipt checkout sale~ sales discount~ deal~ bargain~ coupon~`,
-  PRICE_SEES: `at over about saw seeing see seen heard hearing hear reading read opened looking_at looked_at got_the with from`,
+  PRICE_SEES: `on_the on_these on_those on_this on_that these those at over about saw seeing see seen heard hearing hear reading read opened looking_at looked_at got_the with from`,
   PRICE_DOES: `was is gave gives made makes had has took takes knocked left nearly almost hit came hurt hurts like`,
   /** Only planned or asked about, so nothing of it is happening yet. */
   SUPPOSED: `can_i can_we could_i could_we may_i ok_to okay_to safe_to ok_if okay_if safe_if will_it would_it will_the would_the how_do_i how_do_you how_to going_to gonna want_to wanna planning plan_to thinking_of thinking_about if_i if_we if_my if_our if_the before_i before_we what_if do_i_need do_i_have should_i_run should_i_use should_i_turn
