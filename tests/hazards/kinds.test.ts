@@ -17,8 +17,8 @@ interface Sentence {
 
 /*
  * Of those written before, the rules then in force took 11 of 47 emergencies and 12 of 38 questions as such, and flagged 2 of 38
- * harmless ones. Those written after came in three batches, each tried before its own misses were mended in kind: together 106 of
- * 122 emergencies and 66 of 73 questions the first time, and 5 of 163 harmless ones flagged.
+ * harmless ones. Those written after came in four batches, each tried before its own misses were mended in kind: together 125 of
+ * 141 emergencies and 77 of 84 questions the first time, and 8 of 188 harmless ones flagged.
  */
 const SENTENCES = readFileSync(new URL('kinds.jsonl', import.meta.url), 'utf8')
   .split('\n')
