@@ -30,6 +30,14 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
         'No work on a gas line yourself: a licensed gas fitter caps, moves or connects it.',
         'Don’t cut or screw near it until it is found along its whole way and shut off. Smell gas? Leave now, touch no switch, and call from outside.',
       ],
+      appliance: [
+        'Only with the gas shut off at its valve and the flexible line watched all the way.',
+        'The line must not be kinked, stretched or stepped on, and an old one is replaced, never reused. Better to have a licensed gas fitter disconnect it, and connect and leak-test it afterwards. Smell gas or hear a hiss? Leave now, touch no switch, and call from outside.',
+      ],
+      marks: [
+        'Wait until the gas company has marked its line, and stay well clear of the marks.',
+        'In the US, 811 has the lines of the utilities marked free of charge; yellow is gas. Lines past the meter, in the house and the yard, are yours and often not marked: a licensed gas fitter finds those.',
+      ],
     },
     clears: 'gas company checked it',
   },
@@ -62,6 +70,14 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       '': [
         'Leave wires alone: switch off the circuit and have an electrician cap, move or protect them.',
         'Never bury a splice or a loose cable under a floor, and keep nails and screws away from it. Old cloth or knob-and-tube wiring is looked at before anything is covered.',
+      ],
+      box: [
+        'No: a box with wires in it must stay where it can be reached, so no floor goes over it.',
+        'The electrical code asks for that (NFPA 70, 314.29). Switch off the circuit and have an electrician move the splice to where it can be opened, or take the wires out.',
+      ],
+      heater: [
+        'Switch off its breaker and test it dead first; both wires of a 240-volt heater are live.',
+        'Whoever takes it off its wires is an electrician. Its label and manual give the distance it needs from the floor and from what stands in front; a new floor must not take that away. Often the floor simply stops at it, or runs below with that gap.',
       ],
     },
     clears: 'electrician checked it',
@@ -96,6 +112,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
         'Not a job to do yourself: sewage and flood water carry disease.',
         'Keep people and pets out and run no water. Carpet, pad and whatever else it soaked comes out; the rest is cleaned, disinfected and dried before anything is laid over it.',
       ],
+      smell: [
+        'A drain that smells is dried out, loose or leaking: find out which before you cover the floor.',
+        'Pour water into a drain that is seldom used: its trap may be dry. At a toilet, a bad wax ring lets sewer gas and dirty water out, and the subfloor around it may be soaked. A smell like rotten eggs may also be gas: then leave, and call from outside.',
+      ],
     },
     clears: 'a restorer cleaned it',
   },
@@ -107,6 +127,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       '': [
         'Stop the water first, then dry everything within 24–48 hours.',
         'Lift what is wet so that air gets below it. Lay nothing until the moisture is measured dry. Water from a drain or a toilet is sewage: stay out. Take pictures for the insurer before anything is thrown out.',
+      ],
+      valve: [
+        'Most fixtures have their own shutoff; the main one is at the meter or where the line comes in.',
+        'Look below the sink, behind the toilet, and behind the washer or the fridge. Close it and open the faucet before you disconnect anything. One that sticks, drips or won’t close is never forced: close the main and have it replaced before the floor goes in.',
       ],
     },
     clears: 'plumber fixed it',
@@ -135,6 +159,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       '': [
         'Stop there: what carries the floor is looked at before anything goes over it.',
         'A cracked, rotten, notched or sagging joist, beam or post is no job for filler, screws or a new panel. Keep weight off it, take pictures, and cut nothing that carries. A wall may carry too.',
+      ],
+      panel: [
+        'Soft or black means wet: find the water, then open it up.',
+        'Poke it with a screwdriver until the wood is hard again, and look at the joists below. A panel that gives comes out and is replaced; a soft joist, or a floor that sinks, is for a contractor first. Nothing goes over it while it is damp.',
       ],
     },
     clears: 'contractor fixed it',

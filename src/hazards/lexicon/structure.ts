@@ -167,7 +167,7 @@ export const STRUCTURE: Lexicon = {
     SPONGY:
       'spongy spongey sponge squishy squish squishes mushy soggy punky pulpy rotted rotten rotting mush soft_spot~ is_soft are_soft feels_soft went_soft gone_soft and_soft soft_and soft_around soft_by soft_near soft_under soft_in delaminat* crumbly falling_apart waterlogged',
     BLACKENED:
-      'is_black are_black turned_black gone_black went_black black_spot~ black_stain~ black_patch~ blackened looks_black black_and_soft black_and_wet black_around black_under black_near black_by black_next all_black black_mark~ dark_and_wet black_rot is_dark_and turning_black black_in_the black_from',
+      'is_black are_black turned_black gone_black went_black blackened looks_black black_and_soft black_and_wet black_around black_under black_near black_by black_next all_black dark_and_wet black_rot is_dark_and turning_black black_in_the black_from',
     SPONGY_FLOOR: 'spongy spongey squishy squishes mushy soggy punky',
     RAMP: 'ramp patio driveway lawn transition',
     SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
@@ -232,9 +232,9 @@ export const STRUCTURE: Lexicon = {
       unlessBefore: 'SUPPOSED',
     },
     { level: 'emergency', needs: 'POSTS TIPS POST_UNDER', within: 10, unless: 'POST_OTHER', unlessBefore: 'SUPPOSED' },
-    { level: 'note', needs: 'SUBFLOORY SPONGY', within: 7 },
-    { level: 'note', needs: 'SUBFLOORY BLACKENED', within: 6 },
-    { level: 'note', needs: 'FLOOR_THING SPONGY_FLOOR', within: 6 },
+    { level: 'note', needs: 'SUBFLOORY SPONGY', within: 7, about: 'panel' },
+    { level: 'note', needs: 'SUBFLOORY BLACKENED', within: 6, about: 'panel' },
+    { level: 'note', needs: 'FLOOR_THING SPONGY_FLOOR', within: 6, about: 'panel' },
     { level: 'stop', needs: 'FLOOR_DROPPED' },
     { level: 'stop', needs: 'UNDERFLOOR HURT', within: 6 },
   ],
