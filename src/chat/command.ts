@@ -7,7 +7,7 @@ import type { CommandShape, Options } from '../input/command-shape.ts';
 import { drops, invents } from '../input/faithful.ts';
 import { factsOf, type Preferences, problemsIn, type Typed, type Units } from '../input/reading.ts';
 import type { Project } from '../project/project.ts';
-import type { Problem, Refusal, Reply } from '../reply/reply.ts';
+import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
 import { missingOption, readingStopped } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 
@@ -16,6 +16,8 @@ export interface Problems {
   readonly problems: readonly [Problem, ...Problem[]];
   /** The ask so far, for a platform that offers the rest as a form. */
   readonly form?: Form;
+  /** What can be pressed or typed instead: each is a request that is answered. */
+  readonly choices?: readonly Action[];
   /** Nothing is wrong with the ask: the fix is the ask itself, to be asked again. */
   readonly again?: true;
   /** Where nothing is missing but the plank: the same request with a plank of ours. */

@@ -19,6 +19,8 @@ export interface Caution {
   /** A stable name, for tests and for showing each caution once. */
   readonly topic: string;
   readonly text: string;
+  /** The same in one short line, for the brief; without it the first sentence stands there. */
+  readonly brief?: string;
   readonly source?: Source;
 }
 
@@ -49,7 +51,26 @@ export const MEDIA_TYPES: Readonly<Record<FileForm['form'], string>> = {
   json: 'application/json',
 };
 
-export type Block =
+/** What a section of an answer is opened by: typed as it stands, or pressed. */
+export const SECTIONS = [
+  'buy',
+  'rows',
+  'cuts',
+  'plan',
+  'list',
+  'how',
+  'checklist',
+  'details',
+  'why',
+  'read',
+  'safety',
+  'sources',
+] as const;
+export type SectionId = (typeof SECTIONS)[number];
+
+export type Block = { readonly section?: SectionId } & BlockContent;
+
+type BlockContent =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'facts'; readonly title?: string; readonly facts: readonly Fact[] }
   | {
@@ -88,6 +109,10 @@ export interface Result {
 export interface Reply {
   /** The answer in one line; also the notification and fallback text. */
   readonly headline: string;
+  /** Up to four short lines that are seen with it; without them the first facts are. */
+  readonly lines?: readonly string[];
+  /** The section that was itself asked for: shown under the brief. */
+  readonly opens?: SectionId;
   readonly blocks: readonly Block[];
   /** How each ambiguous input was interpreted. */
   readonly assumed: readonly string[];

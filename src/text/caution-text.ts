@@ -31,12 +31,33 @@ const TEXTS: Readonly<Record<string, string>> = {
     'Cables, pipes and heating tubes lie in walls and floors: find them first, and keep fasteners no longer than they need to be.',
 };
 
+/** The same for the first lines of an answer, where `safety` has them whole. */
+const IN_SHORT: Readonly<Record<string, string>> = {
+  asbestos: 'An old floor below may hold asbestos: have it tested before you disturb it.',
+  lead: 'Paint from before 1978 may hold lead: test before you pry, sand or cut it.',
+  'leak-water': 'Stop the water and switch the circuit off before you step in.',
+  'tack-strip': 'Tack strip nails point up: thick soles, gloves and goggles.',
+  blade: 'Fresh blade, cut away from yourself, cut-resistant glove.',
+  saw: 'Guard on, eyes and ears covered, blade at rest before you reach in.',
+  dust: 'Wear a fitted N95 mask when you saw or sand.',
+  silica: 'Concrete and leveler dust holds silica: no dry grinding or sweeping, wear a respirator.',
+  fumes: 'Fumes: open windows, no flame or pilot light, read the label first.',
+  noise: 'Saws and nailers hurt your ears: wear hearing protection.',
+  knees: 'Wear knee pads and change sides.',
+  lifting: 'Split heavy cartons into part loads; two people on stairs.',
+  mould: 'Mold over about 10 sq ft, or any sewage, is a job for a professional.',
+  tetanus: 'A dirty or puncture wound may need a tetanus shot: ask a clinician.',
+  'nail-gun': 'Nail gun: full sequential trigger, hose off before you clear a jam.',
+  'hidden-lines': 'Find cables, pipes and heating before you cut, screw or nail.',
+};
+
 /** Cautions with their words. Throws when a topic has none: a caution must never be silent. */
 export function worded(cautions: readonly { readonly topic: string; readonly source: Source }[]): readonly Caution[] {
   return cautions.map(({ topic, source }) => {
     const text = TEXTS[topic];
     if (text === undefined) throw new Error(`no words for the caution ${topic}`);
-    return { topic, text, source };
+    const brief = IN_SHORT[topic];
+    return { topic, text, ...(brief === undefined ? {} : { brief }), source };
   });
 }
 

@@ -7,7 +7,7 @@ export const CHAT = {
   cautions: 'Take care',
   sources: 'Sources',
   noSources: 'No outside figure was used for this answer.',
-  problem: 'This could not be answered yet',
+  problem: 'I need one more thing',
   read: 'Read',
   nothing: '(nothing)',
   type: 'For instance',
@@ -260,7 +260,7 @@ export const TERMINAL = {
   cautions: 'Take care',
   sources: 'Sources',
   actions: 'You could also ask',
-  problem: 'This could not be answered yet',
+  problem: 'I need one more thing',
   read: 'Read',
   nothing: '(nothing)',
   type: 'Type instead',
@@ -276,5 +276,5 @@ export const TERMINAL = {
       : `Port ${port} is taken: share pages are at ${page} while this is open.`,
   bye: 'Good luck with the floor.',
   usage:
-    'Usage: npm run ask -- [--json] "planks room: 12x14, plank: 6 x 48 in, 10 per carton" (or asks on standard input, one a line).',
+    'Usage: npm run ask -- [--json] [--all] "planks room: 12x14, plank: 6 x 48 in, 10 per carton" (or asks on standard input, one a line).',
 } as const;

@@ -63,7 +63,7 @@ function objects(paper: Paper): readonly Record<string, unknown>[] {
 describe('lines as JSON', () => {
   it('give one object a line, in order, and the worst exit code', async () => {
     const given = session("tape 1' + 2'\nnonsense\ntape 3' in mm\n");
-    expect(await askLines(given, true)).toBe(2);
+    expect(await askLines(given, { json: true })).toBe(2);
     const [first, second, third, ...more] = objects(given.output);
     expect(first).toMatchObject({ headline: "1' + 2' = 3'" });
     expect(second).toHaveProperty('problems');
@@ -74,14 +74,14 @@ describe('lines as JSON', () => {
 
   it('skip lines without an ask, know every end of a line, and need none at the end', async () => {
     const given = session("\n  \r\ntape 1'\r\n\t\ntape 2'");
-    expect(await askLines(given, true)).toBe(0);
+    expect(await askLines(given, { json: true })).toBe(0);
     expect(objects(given.output).map(({ headline }) => headline)).toEqual(["1' = 1'", "2' = 2'"]);
   });
 
   it('that come in pieces and faster than they are answered lose none', async () => {
     const input = new PassThrough();
     const given = session('', { input });
-    const code = askLines(given, true);
+    const code = askLines(given, { json: true });
     for (let i = 1; i <= 40; i++) {
       input.write(`tape ${i}`);
       if (i % 7 === 0) await new Promise((resolve) => setImmediate(resolve));
@@ -95,15 +95,15 @@ describe('lines as JSON', () => {
   });
 
   it('of which there is none give no exit code', async () => {
-    expect(await askLines(session('\n\n'), true)).toBeUndefined();
-    expect(await askLines(session(''), false)).toBeUndefined();
+    expect(await askLines(session('\n\n'), { json: true })).toBeUndefined();
+    expect(await askLines(session(''))).toBeUndefined();
   });
 });
 
 describe('lines as text', () => {
   it('are divided by an empty line', async () => {
     const given = session("tape 1'\ntape 2'\n");
-    await askLines(given, false);
+    await askLines(given);
     expect(given.output.text).toMatch(/^1' = 1'\n[\s\S]+\n\n2' = 2'\n/);
   });
 
@@ -117,7 +117,7 @@ describe('lines as text', () => {
         return answer(request, commands, { fault: () => undefined });
       },
     });
-    await askLines(given, false);
+    await askLines(given);
     expect(requested).toEqual([
       {
         asker: { platform: 'terminal', id: 'local' },
@@ -157,7 +157,7 @@ describe('sending', () => {
 
   it('takes the usual width where a terminal tells none', async () => {
     const [given, notGiven] = [new Paper(false, 80), new Paper(true, 0)];
-    for (const output of [given, notGiven]) await ask('tape 1 ft in mm', session('', { output }), false);
+    for (const output of [given, notGiven]) await ask('tape 1 ft in mm', session('', { output }));
     const bare = notGiven.text
       .replaceAll(`${String.fromCharCode(27)}[1m`, '')
       .replaceAll(`${String.fromCharCode(27)}[22m`, '');
@@ -166,7 +166,7 @@ describe('sending', () => {
 
   it('keeps to the terminal’s width', async () => {
     const output = new Paper(true, 50);
-    await ask('planks 12x14, plank: 6 x 48 in, 10 per carton', session('', { output }), false);
+    await ask('planks 12x14, plank: 6 x 48 in, 10 per carton', session('', { output }));
     expect(
       Math.max(
         ...output.text

@@ -113,17 +113,24 @@ export interface Conversation extends Session {
   readonly history: string;
 }
 
+/** How answers are shown: as JSON for a program, or with every section. */
+export interface Shown {
+  readonly json?: boolean;
+  readonly all?: boolean;
+}
+
 /** Answers one line; `place` names the conversation that it is part of. */
-export function ask(text: string, session: Session, json: boolean, place = PROMPT): Promise<ExitCode> {
+export function ask(text: string, session: Session, shown: Shown = {}, place = PROMPT): Promise<ExitCode> {
   const { answer, preferences, output, pictures, files } = session;
-  return send(answer({ asker: ASKER, preferences, text, place }), { output, json, pictures, files });
+  const { json = false, all = false } = shown;
+  return send(answer({ asker: ASKER, preferences, text, place }), { output, json, all, pictures, files });
 }
 
 /**
  * Answers every line of the input that is not empty, in order; the exit code is the worst. Undefined when there was none.
  * The lines are one conversation, and an empty line begins a new one.
  */
-export async function askLines(session: Session, json: boolean): Promise<ExitCode | undefined> {
+export async function askLines(session: Session, shown: Shown = {}): Promise<ExitCode | undefined> {
   const codes: ExitCode[] = [];
   let place = randomUUID();
   for await (const line of createInterface({ input: session.input, crlfDelay: Number.POSITIVE_INFINITY })) {
@@ -131,8 +138,8 @@ export async function askLines(session: Session, json: boolean): Promise<ExitCod
       place = randomUUID();
       continue;
     }
-    if (!json && codes.length > 0) session.output.write('\n');
-    codes.push(await ask(line, session, json, place));
+    if (!shown.json && codes.length > 0) session.output.write('\n');
+    codes.push(await ask(line, session, shown, place));
   }
   return codes.length === 0 ? undefined : worst(codes);
 }
@@ -160,7 +167,7 @@ export async function converse(worked: string, session: Conversation): Promise<v
     if (['quit', 'exit', 'bye'].includes(text.toLowerCase())) break;
     if (text !== '') {
       keepHistory(session.history, text);
-      await ask(text, session, false);
+      await ask(text, session);
     }
     // The input may end while an ask is answered: a closed prompt cannot ask again.
     if (open) prompt.prompt();
@@ -181,7 +188,7 @@ async function completed(line: string, { commands, suggest }: Conversation): Pro
 /** The worked answer that greets: the ask, then what it gives. */
 export async function showWorked(worked: string, session: Session): Promise<void> {
   session.output.write(`${TERMINAL.greeting}\n\n> ${worked}\n`);
-  await ask(worked, session, false);
+  await ask(worked, session);
 }
 
 /** A whole conversation, each ask shown before its answer. */
@@ -189,7 +196,7 @@ export async function demonstrate(asks: readonly string[], session: Session): Pr
   const codes: ExitCode[] = [];
   for (const text of asks) {
     session.output.write(`${codes.length > 0 ? '\n' : ''}> ${text}\n`);
-    codes.push(await ask(text, session, false));
+    codes.push(await ask(text, session));
   }
   return worst(codes);
 }

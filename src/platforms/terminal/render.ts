@@ -1,10 +1,12 @@
 /** An answer as text for a terminal: pure, total, and nothing left out. */
 
 import stringWidth from 'string-width';
+import { briefOf, sectionsOf } from '../../chat/brief.ts';
 import type { Problems } from '../../chat/command.ts';
 import { assumedOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
-import type { Block, Caution, Reply } from '../../reply/reply.ts';
+import type { Block, Caution, Refusal, Reply, SectionId } from '../../reply/reply.ts';
+import { BRIEF } from '../../text/brief-text.ts';
 import { sayFault, TERMINAL } from '../../text/chat-text.ts';
 import { saySource } from '../../text/help-text.ts';
 
@@ -139,6 +141,59 @@ export interface TerminalPage {
   readonly colour: boolean;
 }
 
+/** The lines that are seen first, and how many of them are cautions. */
+export interface BriefLines {
+  readonly lines: readonly string[];
+  readonly cautions: number;
+}
+
+/** No brief is longer, whatever it holds. */
+const LONGEST_BRIEF = 16;
+
+/** What an answer is in short; a fault, a problem and a refusal are short as they are. */
+export function briefLines(answer: Answer, sheet: TerminalPage): BriefLines {
+  if ('reference' in answer)
+    return { lines: wrap(sayFault(answer.reference, answer.outage), sheet.width), cautions: 0 };
+  if ('problems' in answer) return { lines: questionLines(answer, sheet).slice(0, LONGEST_BRIEF), cautions: 0 };
+  if ('why' in answer) return refusalBrief(answer, sheet);
+  const { lead, lines, assumption, cautions, sections } = briefOf(answer);
+  const head = title(lead, sheet);
+  const careful = cautions.flatMap((text) => hanging('', BRIEF.caution(text), sheet));
+  const foot = [
+    ...(assumption === undefined ? [] : wrap(assumption, sheet.width)),
+    ...careful,
+    ...(sections.length === 0 ? [] : hanging('', BRIEF.more(sections), sheet)),
+  ];
+  const room = Math.max(0, LONGEST_BRIEF - head.length - foot.length);
+  return {
+    lines: [...head, ...lines.flatMap((line) => wrap(line, sheet.width)).slice(0, room), ...foot],
+    cautions: careful.length,
+  };
+}
+
+function refusalBrief({ why, call, cautions, data }: Refusal, sheet: TerminalPage): BriefLines {
+  const head = [
+    ...title(data.emergency ? TERMINAL.emergency : TERMINAL.refusal, sheet),
+    ...why.split('\n').flatMap((line) => wrap(line, sheet.width)),
+    ...wrap(`${TERMINAL.call}: ${call}`, sheet.width),
+  ];
+  const careful = cautions.slice(0, 2).flatMap(({ brief, text }) => hanging('- ', brief ?? text, sheet));
+  return { lines: [...head, ...careful], cautions: careful.length };
+}
+
+/** One section of an answer; all of its blocks. */
+export function sectionLines(reply: Reply, id: SectionId, sheet: TerminalPage): readonly string[] {
+  const found = sectionsOf(reply).find((one) => one.id === id);
+  return (found?.blocks ?? []).flatMap((block) => ['', ...blockLines(block, sheet)]).slice(1);
+}
+
+/** The brief, then the section that was itself asked for. */
+export function renderBrief(answer: Answer, sheet: TerminalPage): string {
+  const opened = 'headline' in answer && answer.opens ? sectionLines(answer, answer.opens, sheet) : [];
+  const lines = [...briefLines(answer, sheet).lines, ...(opened.length > 0 ? ['', ...opened] : [])];
+  return lines.map((line) => line.trimEnd()).join('\n');
+}
+
 /** The whole answer as lines of text. */
 export function render(answer: Answer, sheet: TerminalPage): string {
   const lines =
@@ -222,6 +277,22 @@ function problemLines({ problems, example }: Problems, sheet: TerminalPage): rea
       ...(shared ? [] : type(fix, '  ')),
     ]),
     ...(shared ? type(problems[0].fix, '') : []),
+    ...(example === undefined ? [] : hanging(`${TERMINAL.example}: `, example, sheet)),
+  ];
+}
+
+/** The questions that are open, each with what was read of it, and one line that would be accepted. */
+function questionLines({ problems, example }: Problems, sheet: TerminalPage): readonly string[] {
+  const [first] = problems;
+  const fix = problems.find((problem) => problem.fix !== undefined)?.fix;
+  return [
+    ...problems.flatMap(({ expected, got }, i) =>
+      i === 0
+        ? title(expected, sheet)
+        : hanging('- ', got === '' ? expected : `${expected} (${TERMINAL.read}: ${got})`, sheet),
+    ),
+    ...(first.got === '' || first.got.length > 60 ? [] : wrap(`${TERMINAL.read}: ${first.got}`, sheet.width)),
+    ...(fix === undefined ? [] : hanging(`${TERMINAL.type}: `, fix, sheet)),
     ...(example === undefined ? [] : hanging(`${TERMINAL.example}: `, example, sheet)),
   ];
 }

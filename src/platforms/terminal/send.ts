@@ -3,6 +3,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Writable } from 'node:stream';
+import { briefOf, sectionsOf } from '../../chat/brief.ts';
 import { fileStem } from '../../chat/files.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import { toPng } from '../../drawing/png.ts';
@@ -11,7 +12,7 @@ import type { FileForm, Result } from '../../reply/reply.ts';
 import { TERMINAL } from '../../text/chat-text.ts';
 import { DRAWING } from '../../text/drawing-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
-import { COLUMNS, render } from './render.ts';
+import { briefLines, COLUMNS, render, renderBrief, type TerminalPage } from './render.ts';
 
 // Saves an answer's pictures as PNG files in a folder, each under a name made from its title.
 
@@ -88,20 +89,46 @@ export type ExitCode = 0 | 1 | 2 | 3;
 /** From worst to least: a fault of ours, a refusal, problems to mend. */
 const WORST: readonly ExitCode[] = [1, 3, 2, 0];
 
+/** A program reads the brief as a terminal of 80 columns would show it. */
+const PRINTED: TerminalPage = { width: COLUMNS, colour: false };
+
 /** The object for an answer; no answer at all is a fault. */
 export function toJson(answer: Answer): ReadLine {
-  if ('reference' in answer) return { object: { fault: { reference: answer.reference } }, code: 1 };
+  const { lines: brief, cautions: briefCautions } = briefLines(answer, PRINTED);
+  const first = { brief, briefCautions };
+  if ('reference' in answer) {
+    return { object: { fault: { reference: answer.reference }, ...first, next: [], sections: [] }, code: 1 };
+  }
   if ('problems' in answer) {
     const { problems, example } = answer;
-    const next = example === undefined ? {} : { next: [{ label: TERMINAL.example, request: example }] };
-    return { object: { problems, ...next }, code: 2 };
+    const fixes = [...new Set(problems.flatMap(({ fix }) => (fix === undefined ? [] : [fix])))];
+    const next = [
+      ...fixes.map((request) => ({ label: TERMINAL.type, request })),
+      ...(example === undefined ? [] : [{ label: TERMINAL.example, request: example }]),
+    ];
+    const [{ option }] = problems;
+    const choices = answer.choices ?? [];
+    const asks = { for: option, choices: choices.map(({ label }) => label) };
+    return {
+      object: {
+        problems,
+        asks,
+        ...first,
+        next: [...next, ...choices.map(({ label, ask }) => ({ label, request: ask }))],
+        sections: [],
+      },
+      code: 2,
+    };
   }
   if ('why' in answer) {
     const { why, call, cautions, data } = answer;
-    return { object: { refusal: { why, call }, cautions, data }, code: 3 };
+    return { object: { refusal: { why, call }, cautions, data, ...first, next: [], sections: [] }, code: 3 };
   }
-  const { headline, assumed, blocks, cautions, sources, data } = answer;
-  return { object: { headline, assumed, blocks, cautions, sources, data }, code: 0 };
+  const { headline, assumed, cautions, sources, data } = answer;
+  const sections = sectionsOf(answer);
+  const next = briefOf(answer).next.map(({ label, ask }) => ({ label, request: ask }));
+  const blocks = sections.flatMap((section) => section.blocks);
+  return { object: { headline, assumed, blocks, cautions, sources, data, ...first, next, sections }, code: 0 };
 }
 
 /** The exit code for several answers: the worst of them. */
@@ -113,6 +140,8 @@ export function worst(codes: readonly ExitCode[]): ExitCode {
 export interface Screen {
   readonly output: Writable & { readonly columns?: number; readonly isTTY?: boolean };
   readonly json: boolean;
+  /** Every section, rather than the brief and what was itself asked for. */
+  readonly all?: boolean;
   /** Folder for the answer's pictures; without one, and for a program, none are saved. */
   readonly pictures?: string | undefined;
   /** Where the files of an answer go; a program makes its own of the data. */
@@ -121,14 +150,13 @@ export interface Screen {
 
 /** Writes the last of the answers (a terminal is not edited in place) and gives its exit code. */
 export async function send(answers: AsyncIterable<Answer>, screen: Screen): Promise<ExitCode> {
-  const { output, json, pictures, files } = screen;
+  const { output, json, all, pictures, files } = screen;
   let last: Answer | undefined;
   for await (const answer of answers) last = answer;
   if (!last) throw new Error('an ask without an answer');
   const given = toJson(last);
-  const text = json
-    ? JSON.stringify(given.object)
-    : render(last, { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true });
+  const sheet = { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true };
+  const text = json ? JSON.stringify(given.object) : all ? render(last, sheet) : renderBrief(last, sheet);
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
   if (!json && files) for (const line of await savedFiles(last, files)) await written(`${line}\n`, screen);

@@ -53,16 +53,16 @@ async function talk(session: Session, { config, ports, commands: load }: Platfor
 
 /** The lines that come in. */
 async function lines(session: Session): Promise<number> {
-  const code = await askLines(session, false);
+  const code = await askLines(session);
   if (code === undefined) await showWorked(WORKED_ASK, session);
   return code ?? 0;
 }
 
 async function askOnce(words: readonly string[], session: Session): Promise<number> {
-  const json = words.includes('--json');
-  const text = words.filter((word) => word !== '--json').join(' ');
-  if (text !== '') return ask(text, session, json);
-  const code = session.input.isTTY ? undefined : await askLines(session, json);
+  const shown = { json: words.includes('--json'), all: words.includes('--all') };
+  const text = words.filter((word) => !['--json', '--all'].includes(word)).join(' ');
+  if (text !== '') return ask(text, session, shown);
+  const code = session.input.isTTY ? undefined : await askLines(session, shown);
   if (code === undefined) process.stderr.write(`${TERMINAL.usage}\n`);
   return code ?? 2;
 }

@@ -1,0 +1,142 @@
+/** What of an answer is seen first, and the sections that open on request. Pure; every platform shows the same. */
+
+import {
+  type Action,
+  type Block,
+  type Caution,
+  type Reply,
+  SECTIONS,
+  type SectionId,
+  type Source,
+} from '../reply/reply.ts';
+import { BRIEF, SECTION_TITLES } from '../text/brief-text.ts';
+import { saySource } from '../text/help-text.ts';
+import { assumedOf } from './offers.ts';
+
+export interface Brief {
+  readonly lead: string;
+  readonly lines: readonly string[];
+  /** The one assumption that changes the answer most. */
+  readonly assumption?: string;
+  /** In one short line each; `safety` has them whole. */
+  readonly cautions: readonly string[];
+  /** Topics of these, for whoever keeps what was seen. */
+  readonly topics: readonly string[];
+  readonly next: readonly Action[];
+  /** What opens on request, in the order in which it is offered. */
+  readonly sections: readonly SectionId[];
+}
+
+export interface Section {
+  readonly id: SectionId;
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+const MOST_LINES = 4;
+const MOST_CAUTIONS = 2;
+const MOST_NEXT = 4;
+const LONGEST_LINE = 110;
+
+/** What can hurt whoever reads on: these are shown even where there is already another caution. */
+const GRAVE = [
+  'asbestos',
+  'lead',
+  'leak-water',
+  'hidden-lines',
+  'structure',
+  'sewage',
+  'gas',
+  'electric',
+  'mould',
+  'mold',
+  'silica',
+  'fumes',
+  'nail-gun',
+];
+
+/** What can apply although nobody sees it: it is never left out for having been seen. */
+const HIDDEN = ['asbestos', 'hidden-lines', 'structure', 'gas', 'electric'];
+
+/** The brief of a reply for a person who has seen the cautions of these topics. */
+export function briefOf(reply: Reply, seen: readonly string[] = []): Brief {
+  const shown = chosen(reply.cautions, seen);
+  const assumption = reply.example ?? assumedOf(reply)[0];
+  return {
+    lead: reply.headline,
+    lines: (reply.lines ?? firstFacts(reply.blocks)).slice(0, MOST_LINES),
+    ...(assumption === undefined ? {} : { assumption }),
+    cautions: shown.map(inShort),
+    topics: shown.map(({ topic }) => topic),
+    next: reply.actions.slice(0, MOST_NEXT),
+    sections: sectionsOf(reply).map(({ id }) => id),
+  };
+}
+
+/** At most two, gravest first; a lesser one only where it stands alone. */
+function chosen(cautions: readonly Caution[], seen: readonly string[]): readonly Caution[] {
+  const fresh = cautions.filter(({ topic }) => HIDDEN.includes(topic) || !seen.includes(topic));
+  const grave = fresh.filter(({ topic }) => GRAVE.includes(topic) || topic.startsWith('hazard'));
+  return (grave.length > 0 ? grave : fresh.slice(0, 1)).slice(0, MOST_CAUTIONS);
+}
+
+function inShort({ brief, text }: Caution): string {
+  return brief ?? /^.{20,}?[.!?](?=\s|$)/su.exec(text)?.[0] ?? text;
+}
+
+function firstFacts(blocks: readonly Block[]): readonly string[] {
+  const facts = blocks.find((block) => block.kind === 'facts');
+  if (facts?.kind !== 'facts') return [];
+  return facts.facts.map(({ label, value }) => `${label}: ${value}`).filter((line) => line.length <= LONGEST_LINE);
+}
+
+/** All that an answer holds, by section; nothing is in none. */
+export function sectionsOf(reply: Reply): readonly Section[] {
+  const found = new Map<SectionId, Block[]>();
+  const add = (id: SectionId, block: Block): void => {
+    const own = found.get(id);
+    if (own) own.push(block);
+    else found.set(id, [block]);
+  };
+  let last: SectionId | undefined;
+  for (const block of reply.blocks) {
+    // A text belongs to what it stands below.
+    last = block.section ?? (block.kind === 'text' ? (last ?? 'details') : SECTION_OF[block.kind]);
+    add(last, block);
+  }
+  const assumed = assumedOf(reply);
+  if (assumed.length > 1) add('read', { kind: 'checklist', title: SECTION_TITLES.read, items: assumed });
+  if (reply.cautions.length > 0) {
+    add('safety', { kind: 'steps', title: SECTION_TITLES.safety, steps: reply.cautions.map(({ text }) => text) });
+  }
+  const sources = sourceLines(reply.sources);
+  if (sources.length > 0) add('sources', { kind: 'steps', title: SECTION_TITLES.sources, steps: sources });
+  return SECTIONS.flatMap((id) => {
+    const blocks = found.get(id);
+    return blocks ? [{ id, title: SECTION_TITLES[id], blocks }] : [];
+  });
+}
+
+const SECTION_OF: Readonly<Record<Block['kind'], SectionId>> = {
+  text: 'details',
+  facts: 'details',
+  table: 'list',
+  steps: 'how',
+  checklist: 'checklist',
+  picture: 'plan',
+};
+
+function sourceLines(sources: readonly Source[]): readonly string[] {
+  return [...new Set(sources.map((source) => `${saySource(source)} (${source.standing})`))];
+}
+
+/** The section that a word typed alone opens; `more` is all of them. */
+export function sectionNamed(text: string): SectionId | 'more' | undefined {
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!?]+$/, '')
+    .replace(/^(?:show|give|list)? ?(?:me )?(?:the )?/, '')
+    .replace(/ (?:please|pls)$/, '');
+  return BRIEF.words[word];
+}

@@ -1,0 +1,50 @@
+/** The words around a short answer: what its sections are called, and how to open them. */
+
+import type { SectionId } from '../reply/reply.ts';
+
+export const SECTION_TITLES: Readonly<Record<SectionId, string>> = {
+  buy: 'What to buy',
+  rows: 'Row by row',
+  cuts: 'Cuts',
+  plan: 'Plan',
+  list: 'List',
+  how: 'How to do it',
+  checklist: 'Checklist',
+  details: 'Details',
+  why: 'Why this number',
+  read: 'How I read it',
+  safety: 'Safety',
+  sources: 'Sources',
+};
+
+/** What people type to open a section. */
+const WORDS: Readonly<Record<string, SectionId | 'more'>> = {
+  more: 'more',
+  everything: 'more',
+  details: 'details',
+  buy: 'buy',
+  rows: 'rows',
+  row: 'rows',
+  'row list': 'rows',
+  'laying guide': 'rows',
+  cuts: 'cuts',
+  'cut list': 'cuts',
+  plan: 'plan',
+  picture: 'plan',
+  list: 'list',
+  steps: 'how',
+  how: 'how',
+  checklist: 'checklist',
+  why: 'why',
+  'why that many': 'why',
+  'why so many': 'why',
+  safety: 'safety',
+  sources: 'sources',
+};
+
+export const BRIEF = {
+  words: WORDS,
+  caution: (text: string) => `Take care: ${text}`,
+  /** One line; a section's own id is what is typed. */
+  more: (ids: readonly SectionId[]) => `More: ${ids.join(', ')}`,
+} as const;
