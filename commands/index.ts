@@ -4,6 +4,9 @@ import type { Catalog } from '../src/chat/catalog.ts';
 
 export const catalog: Catalog = [
   { group: 'floor', name: 'planks', load: () => import('./floor/planks.ts') },
+  { group: 'floor', name: 'estimate', load: () => import('./floor/estimate.ts') },
+  { group: 'floor', name: 'enough', load: () => import('./floor/enough.ts') },
+  { group: 'floor', name: 'area', load: () => import('./floor/area.ts') },
   { group: 'floor', name: 'layout', load: () => import('./floor/layout.ts') },
   { group: 'floor', name: 'compare', load: () => import('./floor/compare.ts') },
   { group: 'floor', name: 'resume', load: () => import('./floor/resume.ts') },

@@ -185,3 +185,11 @@ export function notADirection(read: Got): Problem {
 export function outOfRange(read: Got, least: string, most: string): Problem {
   return { ...got(read), expected: `A length from ${least} to ${most}.` };
 }
+
+export function notAnArea(): string {
+  return 'What does a box cover? Give its area, or the plank’s size and how many are in a box.';
+}
+
+export function areaExample(units: 'imperial' | 'metric'): string {
+  return units === 'metric' ? '2.2 m²' : '23.33 sq ft';
+}
