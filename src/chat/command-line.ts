@@ -5,7 +5,7 @@ import { askLine, fullName, typedName } from '../input/command-shape.ts';
 import { UNIT_WORDS } from '../input/parse-number.ts';
 import { type Colons, factsOf, type Preferences } from '../input/reading.ts';
 import type { Partly } from '../language/old/plain.ts';
-import type { Problem } from '../reply/reply.ts';
+import type { Action, Problem } from '../reply/reply.ts';
 import { givenTwice, misspeltOption, strangeOption } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { type Catalog, entryTyped, loadCommand } from './catalog.ts';
@@ -39,6 +39,10 @@ export type Parsed =
       readonly partly?: Partly<Command> | undefined;
       /** The command that is meant, with what was read for its options: for a form. */
       readonly about?: Pick<Partly<Command>, 'command' | 'optionTexts'> | undefined;
+      /** The option that one question is open for, where that is all. */
+      readonly open?: string;
+      /** What may have been meant: each a request that is answered. */
+      readonly choices?: readonly Action[];
     };
 
 /** How much a line could be a sentence: `unread` by the option it is told to, `read` by it all the same; undefined for a list of options. */

@@ -16,6 +16,8 @@ export interface Problems {
   readonly problems: readonly [Problem, ...Problem[]];
   /** The ask so far, for a platform that offers the rest as a form. */
   readonly form?: Form;
+  /** The option that one question is open for. */
+  readonly open?: string;
   /** What can be pressed or typed instead: each is a request that is answered. */
   readonly choices?: readonly Action[];
   /** Nothing is wrong with the ask: the fix is the ask itself, to be asked again. */

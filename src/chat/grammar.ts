@@ -21,6 +21,7 @@ import {
   trimmed,
 } from './command-line.ts';
 import type { Request } from './ports.ts';
+import { meant } from './sentences.ts';
 import type { UserState } from './user-state.ts';
 
 /**
@@ -129,7 +130,8 @@ export function parseText(
     () => {
       // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
       const said = access && written !== 'message' ? projectSaid(text, commands, preferences, named) : undefined;
-      const first = parse(said ?? text, written, preferences, commands);
+      const read = parse(said ?? text, written, preferences, commands);
+      const first = said === undefined ? meant(text, read, commands, preferences, written) : read;
       const news =
         access && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
       return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };

@@ -533,14 +533,20 @@ function exampleLine({ command, optionTexts }: CommandTexts, missing: readonly s
 /** Problems of a line, with the form of the request as far as it was read. */
 async function unread(parsed: Parsed, commands: readonly Command[]): Promise<Problems> {
   if (parsed.ok) throw new Error('a line that was read lacks nothing');
-  const { problems, about } = parsed;
+  const { problems, about, open, choices } = parsed;
   const [{ fix }] = problems;
+  const more = { ...(open === undefined ? {} : { open }), ...(choices ? { choices } : {}) };
   const { parseLine } = await import('./grammar.ts');
   const mended = about || fix === undefined ? undefined : parseLine(fix, commands);
   const read = about ?? (mended?.ok ? mended : undefined);
-  if (!read) return { problems };
+  if (!read) return { problems, ...more };
   const example = parsed.partly && exampleLine(parsed.partly, parsed.partly.missing);
-  return { problems, form: { command: fullName(read.command), told: Object.fromEntries(read.optionTexts) }, example };
+  return {
+    problems,
+    form: { command: fullName(read.command), told: Object.fromEntries(read.optionTexts) },
+    example,
+    ...more,
+  };
 }
 
 /** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */

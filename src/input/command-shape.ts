@@ -23,6 +23,8 @@ export interface CommandShape<O extends Options = Options> {
   readonly summary: string;
   /** Used by platforms, not people: not listed in any menu, help or completion. */
   readonly hidden?: true;
+  /** At least twelve ways people ask for it in a sentence; none where it is never asked for. */
+  readonly phrases?: readonly string[];
   readonly options: O;
   readonly examples: readonly [Example, ...Example[]];
 }

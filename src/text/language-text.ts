@@ -140,3 +140,7 @@ export function exampleTaken(plank: string): string {
 export function questionBack(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return { option, got: quoted(got), expected, fix };
 }
+
+export function cartonAreaNote(area: string): string {
+  return `Taking a box to cover ${area}.`;
+}

@@ -1,0 +1,137 @@
+/** A message that goes on from the last request: the plank after the room, a correction, “what about”, an answer to a question. */
+
+import { fullName } from '../input/command-shape.ts';
+import type { Preferences } from '../input/reading.ts';
+import { type Measured, measured } from '../language/measured.ts';
+import type { Command } from './command.ts';
+import type { ConversationMemory } from './conversation.ts';
+
+export interface FollowUp {
+  readonly command: Command;
+  readonly optionTexts: ReadonlyMap<string, string>;
+  readonly assumed: readonly string[];
+  /** Units asked for from here on. */
+  readonly units?: Preferences['units'];
+}
+
+const GOES_ON =
+  /^(?:and|no|nope|sorry|actually|what about|how about|what if|make (?:it|that)|with|in|instead|or|but|also|ok(?:ay)?|then|use|change|turned?|plus|minus|less|only|just|i meant|should be|it'?s|its|how much (?:at|for|is that)|same)(?![a-z])/;
+const METRIC =
+  /(?<![a-z])(?:in )?(?:metric|meters|metres|centimeters|centimetres|cm|m2|square meters)(?: please)?[.!?]?$/;
+const FEET = /(?<![a-z])in (?:feet|inches|imperial|feet and inches|square feet|us units)(?: please)?[.!?]?$/;
+const TURNED =
+  /(?<![a-z])(?:turn(?:ed)?(?: (?:it|them|the rows|the planks))?(?: (?:around|round|sideways))?|the other (?:way|direction)|other way|crosswise|90 degrees|perpendicular)(?![a-z])/;
+const OUT =
+  /(?<![a-z])(?:cut|take|minus|less|without|missing|subtract|leave)(?![a-z])[^\d]{0,24}(\d[\d./' "-]* ?(?:ft|feet|')? ?(?:x|by) ?\d[\d./' "-]*)/;
+const PAIR = /\d[\d./'" -]* ?(?:ft|feet|'|m|in|")? ?(?:x|by) ?\d[\d./'"-]*(?: ?(?:ft|feet|m|in|mm|cm)(?![a-z]))?/;
+const FEWEST_WORDS = 4;
+const MOST_WORDS = 14;
+
+/** The request that a follow-up makes of the last one; undefined where the message stands for itself. */
+export function followUp(
+  text: string,
+  memory: ConversationMemory,
+  commands: readonly Command[],
+  preferences: Preferences,
+): FollowUp | undefined {
+  const last = commands.find((command) => fullName(command) === memory.command);
+  if (!last) return undefined;
+  const given = measured(text, preferences);
+  const plain = given.plain.toLowerCase().trim();
+  const words = plain.split(/\s+/).length;
+  const letters = plain.replace(/[\d'".,/$€£%x-]+/g, ' ').match(/[a-z]{3,}/g) ?? [];
+  const goesOn = GOES_ON.test(plain) || letters.length < FEWEST_WORDS || memory.open !== undefined;
+  if (!goesOn || words > MOST_WORDS) return undefined;
+  const texts = new Map(Object.entries(memory.texts));
+  const units = METRIC.test(plain) ? 'metric' : FEET.test(plain) ? 'imperial' : undefined;
+  const changed = merged(plain, given, memory, texts);
+  if (changed === undefined && units === undefined) return undefined;
+  const command = commands.find((one) => fullName(one) === (changed ?? memory.command)) ?? last;
+  const known = Object.keys(command.options.shape);
+  return {
+    command,
+    optionTexts: new Map([...texts].filter(([option]) => known.includes(option))),
+    assumed: given.assumed,
+    ...(units === undefined ? {} : { units }),
+  };
+}
+
+/** Puts what was said into the texts; the command that it is now for, or undefined where nothing fits. */
+function merged(
+  plain: string,
+  given: Measured,
+  { command, open }: ConversationMemory,
+  texts: Map<string, string>,
+): string | undefined {
+  const byArea = ['floor estimate', 'floor enough'].includes(command);
+  const place = byArea ? 'area' : 'room';
+  let found = false;
+  let now = command;
+  const set = (option: string, value: string): void => {
+    texts.set(option, value);
+    found = true;
+  };
+  const out = OUT.exec(plain)?.[1];
+  const before = texts.get(place);
+  const room = given.room ?? (open === 'room' || open === 'area' ? given.doubtful : undefined);
+  if (out !== undefined && before !== undefined) set(place, `${before} - ${out.trim()}`);
+  else if (room !== undefined) {
+    set(place, /^(?:and|also|plus)(?![a-z])/.test(plain) && before !== undefined ? `${before}; ${room}` : room);
+  } else if (given.areas[0] !== undefined && open === 'carton') set('carton', given.areas[0]);
+  else if (given.areas[0] !== undefined && byArea)
+    set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
+  else if (out === undefined && open === 'room' && PAIR.test(plain)) set(place, PAIR.exec(plain)?.[0] ?? '');
+  now = withPlank(given, now, texts, set);
+  if (given.price !== undefined) {
+    if (texts.has('plank')) set('plank', `${withoutPrice(texts.get('plank') ?? '')}, ${given.price}`);
+    else set('price', given.price);
+  }
+  if (given.share !== undefined) set(now === 'floor estimate' ? 'extra' : 'mistakes', `${given.share} %`);
+  if (given.boxes !== undefined && (command === 'floor enough' || open === 'have')) set('have', `${given.boxes} boxes`);
+  for (const [option, value] of given.layout) if (option !== 'mistakes') set(option, value);
+  if (TURNED.test(plain)) set('direction', texts.get('direction') === 'short' ? 'long' : 'short');
+  if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'carton', 'have'].includes(open))
+    set(open, plain);
+  return found ? now : undefined;
+}
+
+/** A plank that was said, or what its box holds; with rooms known, the exact count takes the place of an estimate. */
+function withPlank(
+  { plank, size, carton }: Measured,
+  command: string,
+  texts: Map<string, string>,
+  set: (option: string, value: string) => void,
+): string {
+  const area = texts.get('area') ?? '';
+  const rooms = PAIR.test(area);
+  if (command === 'floor estimate' && rooms && plank !== undefined) {
+    texts.set('room', area);
+    set('plank', [plank, ...(texts.has('price') ? [texts.get('price')] : [])].join(', '));
+    return 'floor planks';
+  }
+  if (command === 'floor estimate' && rooms && size !== undefined && texts.has('carton')) {
+    texts.set('room', area);
+    set('plank', `${size}, ${texts.get('carton')} per carton`);
+    return 'floor planks';
+  }
+  const before = texts.get('plank');
+  if (plank !== undefined) set('plank', plank);
+  else if (carton !== undefined && before !== undefined) set('plank', `${sizeOf(before)}, ${boxed(carton)}`);
+  else if (carton !== undefined) set('carton', carton);
+  return command;
+}
+
+function boxed(carton: string): string {
+  return /per (?:carton|box)/.test(carton) ? carton : `${carton} per carton`;
+}
+
+function sizeOf(plank: string): string {
+  return plank.split(',')[0] ?? plank;
+}
+
+function withoutPrice(plank: string): string {
+  return plank
+    .split(/,\s*/)
+    .filter((part) => !/[$€£]|usd|eur|gbp/i.test(part))
+    .join(', ');
+}

@@ -1,0 +1,144 @@
+/** A sentence by its intent: the command or the handbook entry that it asks for, or one question with choices. */
+
+import { entryOf } from '../handbook/all-entries.ts';
+import { fullName, typedName } from '../input/command-shape.ts';
+import type { Preferences } from '../input/reading.ts';
+import { type Frame, frameOf } from '../language/frames.ts';
+import { type Heard, hear, LIKELY, type Option, SURE } from '../language/hearing.ts';
+import { measured } from '../language/measured.ts';
+import type { Action } from '../reply/reply.ts';
+import { READER } from '../text/reader-text.ts';
+import type { Command } from './command.ts';
+import type { Parsed, ParsedCommand } from './command-line.ts';
+import { commandTyped } from './grammar.ts';
+import type { Request } from './ports.ts';
+
+/** What the old patterns find in many sentences that ask for something more exact. */
+const BROAD = ['help', 'safety', 'sources'];
+
+/** Intents that are worked out from the same sizes as planks and are told apart by their words. */
+const OVER_PLANKS = ['floor enough', 'floor area', 'floor estimate'];
+
+/**
+ * Takes what the grammar made of a text, and takes its place where the text is a sentence that asks for something else.
+ * Throws where the model was not built.
+ */
+export function meant(
+  text: string,
+  read: Parsed,
+  commands: readonly Command[],
+  preferences: Preferences,
+  written: Request['written'],
+): Parsed {
+  const typed = written === 'message' ? undefined : commandTyped(text, commands);
+  if (typed && (read.ok || isLine(text, typed))) return read;
+  const heard = hear(text);
+  if (read.ok) return instead(text, read, heard, commands, preferences) ?? read;
+  return fromHeard(text, heard, commands, preferences) ?? unclear(read, heard, commands);
+}
+
+/** Whether a text is options rather than a sentence: a name and a colon, or no more than two words. */
+function isLine(text: string, command: Command): boolean {
+  const rest = text.trim().slice(typedName(command).length);
+  if (command.group === 'project') return true;
+  return (
+    Object.keys(command.options.shape).some((option) => rest.includes(`${option}:`)) ||
+    rest.trim().split(/\s+/).length <= 3
+  );
+}
+
+/** What is answered although the patterns read the sentence as something broader. */
+function instead(
+  text: string,
+  read: ParsedCommand,
+  heard: Heard,
+  commands: readonly Command[],
+  preferences: Preferences,
+): Parsed | undefined {
+  const name = fullName(read.command);
+  if (BROAD.includes(name) && heard.score >= LIKELY && !(heard.kind === 'command' && heard.name === name)) {
+    const found = fromHeard(text, heard, commands, preferences);
+    return found?.ok ? found : undefined;
+  }
+  if (name === 'floor planks' && heard.kind === 'command' && OVER_PLANKS.includes(heard.name) && heard.score >= SURE) {
+    const found = fromHeard(text, heard, commands, preferences);
+    return found?.ok && heard.name !== 'floor estimate' ? found : undefined;
+  }
+  return undefined;
+}
+
+function fromHeard(
+  text: string,
+  heard: Heard,
+  commands: readonly Command[],
+  preferences: Preferences,
+): Parsed | undefined {
+  const given = measured(text, preferences);
+  if (heard.kind === 'talk') {
+    const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
+    return heard.score >= LIKELY ? of('talk', commands, new Map([['about', about]])) : undefined;
+  }
+  if (heard.kind === 'entry') {
+    if (heard.score < LIKELY) return undefined;
+    const near = heard.others.flatMap((one) => ('entry' in one ? [one.entry] : []));
+    const options = new Map([['entry', heard.id]]);
+    if (near.length > 0 && heard.score < SURE) options.set('near', near.join(' '));
+    return of('handbook', commands, options);
+  }
+  if (heard.score < LIKELY && Object.keys(given.room ?? given.areas).length === 0) return undefined;
+  const frame = frameOf(heard.name, given, preferences);
+  return frame && framed(frame, commands);
+}
+
+function framed(
+  { command: name, optionTexts, missing, assumed }: Frame,
+  commands: readonly Command[],
+): Parsed | undefined {
+  const command = commands.find((one) => fullName(one) === name);
+  if (!command) return undefined;
+  if (!missing) return { ok: true, command, optionTexts, ...(assumed ? { assumed } : {}) };
+  const option =
+    missing.option in command.options.shape ? missing.option : (Object.keys(command.options.shape)[0] ?? 'ask');
+  const told = new Map(optionTexts);
+  return {
+    ok: false,
+    problems: [{ option, got: '', expected: missing.question }],
+    partly: { command, optionTexts: told, assumed: assumed ?? [], missing: [option] },
+    about: { command, optionTexts: told },
+    open: missing.option,
+  };
+}
+
+function of(name: string, commands: readonly Command[], optionTexts: ReadonlyMap<string, string>): Parsed | undefined {
+  const command = commands.find((one) => fullName(one) === name);
+  return command && { ok: true, command, optionTexts };
+}
+
+/** One question with what may have been meant; never a blank. */
+function unclear(read: Extract<Parsed, { ok: false }>, heard: Heard, commands: readonly Command[]): Parsed {
+  const own: readonly Option[] =
+    heard.kind === 'entry' ? [{ entry: heard.id }] : heard.kind === 'command' ? [{ command: heard.name }] : [];
+  const choices = [...own, ...heard.others].flatMap((option) => choice(option, commands)).slice(0, 3);
+  const [first] = read.problems;
+  return {
+    ...read,
+    problems: [
+      {
+        option: 'ask',
+        got: '',
+        expected: choices.length > 0 ? READER.maybe : READER.nothing,
+        ...(first.fix === undefined ? {} : { fix: first.fix }),
+      },
+    ],
+    choices: choices.length > 0 ? choices : READER.examples,
+  };
+}
+
+function choice(option: Option, commands: readonly Command[]): readonly Action[] {
+  if ('entry' in option) {
+    const entry = entryOf(option.entry);
+    return entry ? [{ label: entry.title, ask: `handbook entry: ${entry.id}` }] : [];
+  }
+  const command = commands.find((one) => fullName(one) === option.command);
+  return command ? [{ label: command.summary, ask: `help ${typedName(command)}` }] : [];
+}

@@ -1,0 +1,38 @@
+/** Every figure that the handbook quotes, by its id. */
+
+import { ASBESTOS_FLOORS_QUOTED } from './handbook-asbestos-floors.ts';
+import { BUYING_QUOTED } from './handbook-buying.ts';
+import { CONCRETE_SLAB_QUOTED } from './handbook-concrete-slab.ts';
+import { COVERING_OVER_QUOTED } from './handbook-covering-over.ts';
+import { DAMP_AND_SMELL_QUOTED } from './handbook-damp-and-smell.ts';
+import { EXPANSION_QUOTED } from './handbook-expansion.ts';
+import { FIRM_SUBFLOOR_QUOTED } from './handbook-firm-subfloor.ts';
+import { FIXTURES_QUOTED } from './handbook-fixtures.ts';
+import { FLAT_FLOOR_QUOTED } from './handbook-flat-floor.ts';
+import { LEAD_AND_DUST_QUOTED } from './handbook-lead-and-dust.ts';
+import { OPENINGS_QUOTED } from './handbook-openings.ts';
+import { PLANK_DIRECTION_QUOTED } from './handbook-plank-direction.ts';
+import { ROWS_QUOTED } from './handbook-rows.ts';
+import { TEARING_OUT_QUOTED } from './handbook-tearing-out.ts';
+import { TOOLS_AND_BODY_QUOTED } from './handbook-tools-and-body.ts';
+import type { QuotedFigure } from './quoted.ts';
+
+export const QUOTED: ReadonlyMap<string, QuotedFigure> = new Map(
+  [
+    ...ASBESTOS_FLOORS_QUOTED,
+    ...BUYING_QUOTED,
+    ...CONCRETE_SLAB_QUOTED,
+    ...COVERING_OVER_QUOTED,
+    ...DAMP_AND_SMELL_QUOTED,
+    ...EXPANSION_QUOTED,
+    ...FIRM_SUBFLOOR_QUOTED,
+    ...FIXTURES_QUOTED,
+    ...FLAT_FLOOR_QUOTED,
+    ...LEAD_AND_DUST_QUOTED,
+    ...OPENINGS_QUOTED,
+    ...PLANK_DIRECTION_QUOTED,
+    ...ROWS_QUOTED,
+    ...TEARING_OUT_QUOTED,
+    ...TOOLS_AND_BODY_QUOTED,
+  ].map((figure) => [figure.id, figure]),
+);

@@ -1,0 +1,42 @@
+/** Every entry of the handbook, by topic in the order in which help lists them. */
+
+import { ASBESTOS_FLOORS_ENTRIES } from './asbestos-floors.ts';
+import { BUYING_ENTRIES } from './buying.ts';
+import { CONCRETE_SLAB_ENTRIES } from './concrete-slab.ts';
+import { COVERING_OVER_ENTRIES } from './covering-over.ts';
+import { DAMP_AND_SMELL_ENTRIES } from './damp-and-smell.ts';
+import type { Entry } from './entry.ts';
+import { EXPANSION_ENTRIES } from './expansion.ts';
+import { FIRM_SUBFLOOR_ENTRIES } from './firm-subfloor.ts';
+import { FIXTURES_ENTRIES } from './fixtures.ts';
+import { FLAT_FLOOR_ENTRIES } from './flat-floor.ts';
+import { LEAD_AND_DUST_ENTRIES } from './lead-and-dust.ts';
+import { OPENINGS_ENTRIES } from './openings.ts';
+import { PLANK_DIRECTION_ENTRIES } from './plank-direction.ts';
+import { ROWS_ENTRIES } from './rows.ts';
+import { TEARING_OUT_ENTRIES } from './tearing-out.ts';
+import { TOOLS_AND_BODY_ENTRIES } from './tools-and-body.ts';
+
+export const ENTRIES: readonly Entry[] = [
+  ...ASBESTOS_FLOORS_ENTRIES,
+  ...BUYING_ENTRIES,
+  ...CONCRETE_SLAB_ENTRIES,
+  ...COVERING_OVER_ENTRIES,
+  ...DAMP_AND_SMELL_ENTRIES,
+  ...EXPANSION_ENTRIES,
+  ...FIRM_SUBFLOOR_ENTRIES,
+  ...FIXTURES_ENTRIES,
+  ...FLAT_FLOOR_ENTRIES,
+  ...LEAD_AND_DUST_ENTRIES,
+  ...OPENINGS_ENTRIES,
+  ...PLANK_DIRECTION_ENTRIES,
+  ...ROWS_ENTRIES,
+  ...TEARING_OUT_ENTRIES,
+  ...TOOLS_AND_BODY_ENTRIES,
+];
+
+const BY_ID = new Map(ENTRIES.map((entry) => [entry.id, entry]));
+
+export function entryOf(id: string): Entry | undefined {
+  return BY_ID.get(id);
+}

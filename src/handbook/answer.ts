@@ -1,0 +1,59 @@
+/** An entry as an answer: its figures filled in, in the reader's units, with where they come from. */
+
+import { QUOTED } from '../figures/all-quoted.ts';
+import type { QuotedFigure } from '../figures/quoted.ts';
+import type { Source } from '../reply/reply.ts';
+import type { Entry } from './entry.ts';
+
+export interface EntryText {
+  readonly lead: string;
+  /** What of the answer doesn't fit the lead, a sentence each. */
+  readonly lines: readonly string[];
+  readonly more: readonly string[];
+  readonly figures: readonly QuotedFigure[];
+  readonly sources: readonly Source[];
+}
+
+const PLACE = /\{([a-z0-9-]+)\}/g;
+const LONGEST_LEAD = 120;
+
+/** Throws an Error where the entry quotes a figure that isn't there. */
+export function entryText(entry: Entry, metric: boolean): EntryText {
+  const all = [entry.answer, ...(entry.more ?? [])];
+  const figures = [
+    ...new Set(all.flatMap((text) => [...text.matchAll(PLACE)].map(([, id]) => figureOf(id ?? '', entry)))),
+  ];
+  const [lead = '', ...lines] = sentences(filled(entry.answer, entry, metric));
+  return {
+    lead,
+    lines,
+    more: (entry.more ?? []).map((text) => filled(text, entry, metric)),
+    figures,
+    sources: [...(entry.source ? [entry.source] : []), ...figures.map(({ source }) => source)],
+  };
+}
+
+function figureOf(id: string, entry: Entry): QuotedFigure {
+  const figure = QUOTED.get(id);
+  if (!figure) throw new Error(`${entry.id} quotes ${id}, which is no figure`);
+  return figure;
+}
+
+function filled(text: string, entry: Entry, metric: boolean): string {
+  return text.replace(PLACE, (_, id: string) => {
+    const { us, metric: other = us } = figureOf(id, entry);
+    return metric ? other : us;
+  });
+}
+
+/** Sentences; a first one that is too long for a lead gives up what follows its last clause that fits. */
+function sentences(text: string): readonly string[] {
+  const [first = '', ...rest] = text.split(/(?<=[.!?]["”]?) (?=[A-Z“"])/);
+  if (first.length <= LONGEST_LEAD) return [first, ...rest];
+  const clauses = [...first.matchAll(/[;:,] /g)].map(({ index }) => index).filter((at) => at > 30 && at < LONGEST_LEAD);
+  const strong = clauses.filter((at) => first[at] !== ',');
+  const at = strong.at(-1) ?? clauses.at(-1);
+  if (at === undefined) return [first, ...rest];
+  const tail = first.slice(at + 2);
+  return [`${first.slice(0, at)}.`, tail.charAt(0).toUpperCase() + tail.slice(1), ...rest];
+}

@@ -1,0 +1,247 @@
+/** From an intent and what was measured to the options of a command, or the one question that is open. */
+
+import type { Preferences } from '../input/reading.ts';
+import { ASK_FOR } from '../text/reader-text.ts';
+import type { Measured } from './measured.ts';
+import { tapeSaid } from './old/tape-said.ts';
+
+/** A request as far as the message makes one. */
+export interface Frame {
+  readonly command: string;
+  readonly optionTexts: ReadonlyMap<string, string>;
+  /** What has to be known first: the option, and the question for it. */
+  readonly missing?: { readonly option: string; readonly question: string };
+  readonly assumed?: readonly string[];
+}
+
+/** The frame of a command for a message; undefined where a sentence says nothing to that command. */
+export function frameOf(command: string, given: Measured, preferences: Preferences): Frame | undefined {
+  const builder = BUILDERS[command];
+  if (builder) return builder(given, preferences);
+  return SAFE_ALONE.has(command) ? { command, optionTexts: new Map() } : undefined;
+}
+
+/** Shown without any option, and changing nothing. */
+const SAFE_ALONE: ReadonlySet<string> = new Set([
+  'help',
+  'sources',
+  'safety',
+  'project show',
+  'project shopping',
+  'project progress',
+  'project list',
+  'project measure',
+  'project spend',
+  'project share',
+  'project handoff',
+  'project mydata',
+]);
+
+type Builder = (given: Measured, preferences: Preferences) => Frame | undefined;
+
+function texts(entries: readonly (readonly [string, string | undefined])[]): ReadonlyMap<string, string> {
+  return new Map(entries.flatMap(([name, value]) => (value === undefined ? [] : [[name, value] as const])));
+}
+
+function lacking(command: string, optionTexts: ReadonlyMap<string, string>, option: string): Frame {
+  return { command, optionTexts, missing: { option, question: ASK_FOR[option] ?? ASK_FOR.room ?? '' } };
+}
+
+/** What floor is meant: rooms, or an area. */
+function floorOf({ room, areas }: Measured): string | undefined {
+  return room ?? areas[0];
+}
+
+function planks(given: Measured): Frame {
+  const { room, plank, size, layout } = given;
+  const optionTexts = texts([['room', room], ['plank', plank], ...layout]);
+  if (room !== undefined && plank !== undefined) return { command: 'floor planks', optionTexts };
+  if (size !== undefined && room !== undefined)
+    return lacking('floor planks', texts([['room', room], ['plank', size], ...layout]), 'carton');
+  if (floorOf(given) !== undefined) return estimate(given);
+  if (plank !== undefined) return lacking('floor planks', optionTexts, 'room');
+  return lacking('floor planks', optionTexts, 'room');
+}
+
+function estimate(given: Measured): Frame {
+  const { share, price, carton, assumed, room, plank } = given;
+  if (room !== undefined && plank !== undefined && share === undefined) return planks(given);
+  const optionTexts = texts([
+    ['area', floorOf(given)],
+    ['carton', carton],
+    ['price', price],
+    ['extra', share === undefined ? undefined : `${share} %`],
+  ]);
+  if (floorOf(given) === undefined) return lacking('floor estimate', optionTexts, 'area');
+  return { command: 'floor estimate', optionTexts, assumed };
+}
+
+const ORDER =
+  /(?:says?|told me|recommend(?:s|ed)?|order(?:ed)?|suggest(?:s|ed)?|quoted?)(?: \w+){0,4}? (\d{2,5})(?![\d.,]* ?(?:x|by|%|ft|in\b))/;
+
+function enough(given: Measured): Frame {
+  const { room, areas, boxes, carton, assumed, plain } = given;
+  const [first, second] = areas;
+  const floor = room ?? first;
+  const said = ORDER.exec(plain)?.[1];
+  const area = room === undefined ? second : first;
+  const have = boxes === undefined ? (area ?? (said === undefined ? undefined : `${said} sq ft`)) : `${boxes} boxes`;
+  const optionTexts = texts([
+    ['area', floor],
+    ['have', have],
+    ['carton', carton],
+  ]);
+  if (floor === undefined) return lacking('floor enough', optionTexts, 'area');
+  if (have === undefined) return lacking('floor enough', optionTexts, 'have');
+  if (boxes !== undefined && carton === undefined) return lacking('floor enough', optionTexts, 'carton');
+  return { command: 'floor enough', optionTexts, assumed };
+}
+
+const NEEDS_PLANK = ['floor layout', 'floor guides', 'floor resume', 'floor compare'] as const;
+
+function laid(command: (typeof NEEDS_PLANK)[number]): Builder {
+  return ({ room, plank, layout, plain }) => {
+    const plankOption = command === 'floor compare' ? 'planks' : 'plank';
+    const soFar = command === 'floor resume' ? plain : undefined;
+    const optionTexts = texts([['room', room], [plankOption, plank], ['so-far', soFar], ...layout]);
+    if (room === undefined) return lacking(command, optionTexts, 'room');
+    if (plank === undefined || command === 'floor compare') return lacking(command, optionTexts, plankOption);
+    return { command, optionTexts };
+  };
+}
+
+function roomed(
+  command: string,
+  more: (given: Measured) => readonly (readonly [string, string | undefined])[] = () => [],
+): Builder {
+  return (given) => {
+    const optionTexts = texts([['room', given.room], ...more(given)]);
+    return given.room === undefined ? lacking(command, optionTexts, 'room') : { command, optionTexts };
+  };
+}
+
+const YEAR = /(?<![\d$€£.,])(?:1[89]\d\d|20[0-3]\d)(?![\d.,]*\d| ?(?:sq|ft|lb|x|%))/;
+const OLD_FLOOR =
+  /(?<![a-z])(?:carpet|lino(?:leum)?|laminate|(?:ceramic |asphalt )?tiles?|vinyl (?:plank|tiles?)|(?:sheet )?vinyl)(?![a-z])/;
+
+const built = ({ plain }: Measured): readonly (readonly [string, string | undefined])[] => [
+  ['built', YEAR.exec(plain)?.[0]],
+  ['floor', OLD_FLOOR.exec(plain)?.[0]],
+];
+
+const doors = ({ measures }: Measured): readonly (readonly [string, string | undefined])[] => [
+  ['doors', measures.leftover.doors.join(', ') || undefined],
+];
+
+const DOORWAY =
+  /(\d{2,3}) ?(?:"|in(?:ch(?:es)?)?)?(?: wide)?(?: \w+){0,3}? to (?:a |the )?(tile|carpet|wood|hardwood|concrete|vinyl|laminate)/;
+const STEPS = /(?<![\d.,])(\d{1,2}) (?:steps?|stairs|treads?|risers?)(?![a-z])/;
+const WIDE = /(\d{2,3}) ?(?:"|in(?:ch(?:es)?)?)(?: wide)?/;
+
+const edges: Builder = ({ plain }) => {
+  const [, width, beyond] = DOORWAY.exec(plain) ?? [];
+  const steps = STEPS.exec(plain)?.[1];
+  const across = WIDE.exec(plain)?.[1];
+  const optionTexts = texts([
+    ['doorways', width === undefined ? undefined : `${width} in to ${beyond === 'hardwood' ? 'wood' : beyond}`],
+    ['stairs', steps === undefined || across === undefined ? undefined : `${steps} x ${across} in`],
+  ]);
+  return optionTexts.size === 0
+    ? lacking('trim edges', optionTexts, 'doorways')
+    : { command: 'trim edges', optionTexts };
+};
+
+const OVER =
+  /(\d+(?:[ -]\d+\/\d+|\/\d+|[.,]\d+)? ?(?:"|in(?:ch(?:es)?)?|mm|cm)) ?(?:deep |low |high |dip |gap |out )?(?:over|in|across|per|within) (?:a |an |about )?(\d+(?:[.,]\d+)? ?(?:'|ft|feet|foot|m|meters?|metres?))(?![a-z])/;
+
+const level: Builder = ({ plain, room }) => {
+  const [, gap, over] = OVER.exec(plain) ?? [];
+  const floor = /concrete|slab/.test(plain)
+    ? 'concrete'
+    : /plywood|osb|wood|subfloor|joist/.test(plain)
+      ? 'wood'
+      : undefined;
+  const optionTexts = texts([
+    ['readings', gap === undefined ? undefined : `${gap} over ${over}`],
+    ['area', room],
+    ['floor', floor],
+  ]);
+  return gap === undefined ? lacking('prep level', optionTexts, 'readings') : { command: 'prep level', optionTexts };
+};
+
+const SPACED = /(?<![\d.,])(12|16|19\.2|24) ?(?:"|in(?:ch(?:es)?)?)?(?: o\.?c\.?| on center| apart| centers| spacing)/;
+
+const squeaks: Builder = ({ plain, room }) => {
+  const spacing = SPACED.exec(plain)?.[1];
+  const optionTexts = texts([
+    ['area', room],
+    ['spacing', spacing === undefined ? undefined : `${spacing} in`],
+  ]);
+  return room === undefined
+    ? lacking('prep squeaks', optionTexts, 'squeaks')
+    : { command: 'prep squeaks', optionTexts };
+};
+
+const MOISTURE = [
+  ['wood', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:%|percent)(?! ?(?:rh|humidity|relative))/g],
+  ['rh', /(?<![\d.,])(\d{2,3}) ?(?:%|percent)? ?(?:rh|relative humidity|humidity)/g],
+  ['chloride', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:lbs?|pounds?)(?![a-z])/g],
+] as const;
+
+const moisture: Builder = ({ plain }) => {
+  const concrete = /concrete|slab|basement/.test(plain);
+  for (const [method, pattern] of MOISTURE) {
+    if (method === 'wood' && (concrete || /(?:rh|humidity)/.test(plain))) continue;
+    const readings = [...plain.matchAll(pattern)].flatMap(([, figure]) => figure ?? []);
+    if (readings.length === 0) continue;
+    const optionTexts = texts([
+      ['readings', readings.join(' ')],
+      ['method', method],
+      ['floor', method === 'wood' ? 'wood' : 'concrete'],
+    ]);
+    return { command: 'prep moisture', optionTexts };
+  }
+  return lacking('prep moisture', new Map(), 'moisture');
+};
+
+const WEIGHT = /(?<![\d.,])(\d{1,3}(?:[.,]\d)?) ?(lbs?|pounds?|kg|kilos?)(?![a-z])/;
+
+const lift: Builder = ({ plain }) => {
+  const [, figure, unit] = WEIGHT.exec(plain) ?? [];
+  if (figure === undefined) return lacking('prep lift', new Map(), 'weight');
+  return {
+    command: 'prep lift',
+    optionTexts: new Map([['weight', `${figure} ${/^k/.test(unit ?? '') ? 'kg' : 'lb'}`]]),
+  };
+};
+
+const tape: Builder = ({ plain, room }, preferences) => {
+  const said = tapeSaid(plain, preferences);
+  if (said && !said.problem) return { command: 'tape', optionTexts: new Map([['sum', said.sum]]) };
+  return room === undefined
+    ? lacking('tape', new Map(), 'sum')
+    : { command: 'floor area', optionTexts: new Map([['room', room]]) };
+};
+
+const BUILDERS: Readonly<Record<string, Builder>> = {
+  'floor planks': planks,
+  'floor estimate': estimate,
+  'floor enough': enough,
+  'floor area': (given) => {
+    if (given.room !== undefined) return { command: 'floor area', optionTexts: new Map([['room', given.room]]) };
+    return given.areas.length > 0 ? estimate(given) : lacking('floor area', new Map(), 'room');
+  },
+  ...Object.fromEntries(NEEDS_PLANK.map((command) => [command, laid(command)])),
+  'trim list': roomed('trim list', doors),
+  'trim reset': roomed('trim reset', doors),
+  'trim finish': roomed('trim finish', doors),
+  'trim edges': edges,
+  'prep tearout': roomed('prep tearout', built),
+  'prep plan': roomed('prep plan', built),
+  'prep squeaks': squeaks,
+  'prep level': level,
+  'prep moisture': moisture,
+  'prep lift': lift,
+  'prep patch': () => lacking('prep patch', new Map(), 'damage'),
+  tape,
+};

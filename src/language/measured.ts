@@ -1,0 +1,106 @@
+/** What a message gives figures for: rooms, planks, boxes, areas, prices, shares, readings, each in the words of the options. */
+
+import { readPlank } from '../input/parse-plank.ts';
+import type { Preferences, Reading } from '../input/reading.ts';
+import { readRooms } from '../input/rooms/parse-room.ts';
+import { cartonAreaNote } from '../text/language-text.ts';
+import { cleaned } from './old/clean.ts';
+import { type MeasuresInText, measuresOf } from './old/measures.ts';
+
+export interface Measured {
+  /** The message in plain signs and with its words mended. */
+  readonly plain: string;
+  /** Rooms that their reader reads. */
+  readonly room?: string;
+  /** A plank with its carton that its reader reads. */
+  readonly plank?: string;
+  /** The size of a plank without what a carton holds. */
+  readonly size?: string;
+  readonly areas: readonly string[];
+  /** What a box covers, as an area or a plank with its count. */
+  readonly carton?: string;
+  /** A price by area or by box. */
+  readonly price?: string;
+  readonly share?: string;
+  readonly boxes?: string;
+  readonly layout: ReadonlyMap<string, string>;
+  readonly assumed: readonly string[];
+  /** Whether two sizes stand in it that could each be the room. */
+  readonly doubtful?: string;
+  readonly measures: MeasuresInText;
+}
+
+const BOXES =
+  /(?<![\d.,/x$])(\d{1,4}) (?:more |full |whole |unopened )?(?:box(?:es)?|cartons?|packs?|cases?)(?![a-z])(?! ?room)/;
+const SHARE = /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent|per cent)/;
+/** A bare price, as people write it: “at 2.89”, “2.89 a sq ft”, “3.19/sf”. */
+const BARE_SQUARE_PRICE =
+  /(?<![\d.,$€£])(\d{1,2}[.,]\d{2}) ?(?:\/|per|an?|each) ?(sq(?:uare)?\.? ?(?:ft|feet|foot|m|meters?)|sqft|sf|sqm|m2|m²)(?![a-z])/;
+const BARE_PRICE =
+  /(?<![a-z])(?:at|for|@|costs?|priced at|is|are) (\d{1,2}[.,]\d{2})(?![\d%]| ?(?:x|by|ft|feet|in|inch|sq|m|mm|cm)(?![a-z]))/;
+const BARE_AREA =
+  /(?<![a-z])(?:area|total|house|floor|room|basement)(?: is| of|:)? (?:about |around |roughly )?(\d{2,5})(?![\d.,]*(?: ?(?:x|by|ft|feet|'|in|sq|m|mm|cm|box|%)))/;
+const BARE_CARTON =
+  /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:covers?|is|are|has|have|of|do|does|cover) (\d{1,2}[.,]\d{1,2})(?! ?(?:x|by|mm|lb|kg|%))/;
+
+/** The measures of a message. Never throws. */
+export function measured(text: string, preferences: Preferences): Measured {
+  const notes: string[] = [];
+  const clean = cleaned(text, 'about', (got, right) => `${got} → ${right}`);
+  const silent: Reading = { option: 'room', preferences, note: () => undefined };
+  const measures = measuresOf(clean, silent);
+  const { plain } = clean;
+  const { rooms, planks, carton, layout, doubtful } = measures;
+  const metric = preferences.units === 'metric';
+  const square = metric ? 'm²' : 'sq ft';
+  const size = planks[0]?.typed;
+  const parts = carton.parts;
+  const covers = parts.find(
+    (part) => /per carton|a box|per box|carton$|box$/.test(part) && !/[$€£]|usd|eur|gbp/.test(part),
+  );
+  const counted = covers !== undefined && /^\d{1,2} per carton$/.test(covers);
+  const price = priceIn(parts, plain, metric);
+  const plank = size === undefined ? undefined : [size, ...parts].join(', ');
+  const room = rooms.given !== '' && readRooms(rooms.given, silent).ok ? rooms.given : undefined;
+  const bareBox = BARE_CARTON.exec(plain)?.[1];
+  let box: string | undefined;
+  if (size !== undefined && covers !== undefined && counted) box = `${size}, ${covers}`;
+  else if (covers !== undefined) {
+    box = covers.replace(/ ?(?:per carton|a box|per box|a carton)$/, '');
+    // Twenty-four a box without a plank's size is what a box covers.
+    if (/^\d+(?:[.,]\d+)?$/.test(box)) {
+      box = `${box} ${square}`;
+      notes.push(cartonAreaNote(box));
+    }
+  } else if (bareBox !== undefined) box = `${bareBox} ${square}`;
+  const bareArea = carton.areas.length === 0 ? BARE_AREA.exec(plain)?.[1] : undefined;
+  return {
+    plain,
+    ...(room === undefined ? {} : { room }),
+    ...(plank !== undefined && readPlank(plank, silent).ok ? { plank } : {}),
+    ...(size === undefined ? {} : { size }),
+    areas: bareArea === undefined ? carton.areas.map(({ got }) => got) : [`${bareArea} ${square}`],
+    ...(box === undefined ? {} : { carton: box }),
+    ...(price === undefined ? {} : { price }),
+    ...optional('share', SHARE.exec(plain)?.[1]),
+    ...optional('boxes', BOXES.exec(plain)?.[1]),
+    layout: new Map(layout.options),
+    assumed: notes,
+    ...optional('doubtful', doubtful[0]?.typed),
+    measures,
+  };
+}
+
+function optional<Name extends string>(name: Name, value: string | undefined): { readonly [name in Name]?: string } {
+  return (value === undefined ? {} : { [name]: value }) as { readonly [name in Name]?: string };
+}
+
+function priceIn(parts: readonly string[], plain: string, metric: boolean): string | undefined {
+  const marked = parts.find((part) => /[$€£]|usd|eur|gbp/.test(part));
+  if (marked !== undefined) return marked.replace(/ per sq ft| per square foot/, '/sq ft');
+  const square = BARE_SQUARE_PRICE.exec(plain);
+  const mark = metric ? '€' : '$';
+  if (square) return `${mark}${square[1]}/${/m/.test((square[2] ?? '').replace('sq', '')) ? 'm²' : 'sq ft'}`;
+  const bare = BARE_PRICE.exec(plain)?.[1];
+  return bare === undefined ? undefined : `${mark}${bare}/${metric ? 'm²' : 'sq ft'}`;
+}
