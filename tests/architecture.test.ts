@@ -23,6 +23,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   figures: 6,
   workers: 8,
   input: 30,
+  handbook: 20,
   language: 15,
   project: 12,
   accounts: 6,

@@ -6,7 +6,7 @@ import { SQUARE_FOOT } from '../../src/figures/cited.ts';
 import { sayArea, sayAreasOfSum } from '../../src/input/format.ts';
 import { room } from '../../src/input/options.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { AREA } from '../../src/text/estimate-text.ts';
+import { AREA_TEXT } from '../../src/text/estimate-text.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
 
 export default defineCommand({
@@ -88,8 +88,8 @@ export default defineCommand({
     const areas = rooms.map(({ outline }) => doubleArea(outline) / 2n);
     const area = areas.reduce((sum, one) => sum + one, 0n);
     return reply({
-      headline: AREA.headline(sayArea(area, saying), sayAreasOfSum(areas, saying)),
-      lines: [AREA.next],
+      headline: AREA_TEXT.headline(sayArea(area, saying), sayAreasOfSum(areas, saying)),
+      lines: [AREA_TEXT.next],
       blocks: [],
       assumed,
       sources: [SQUARE_FOOT.source],

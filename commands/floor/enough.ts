@@ -95,7 +95,7 @@ export default defineCommand({
   options: z.object({
     area: text({ summary: 'The area, or rooms by their sides', colons: 'rooms', example: '12 x 14 ft' }, readFloorArea),
     have: text({ summary: 'Boxes or square feet that you have', example: '9 boxes' }, readHave),
-    carton: text(
+    box: text(
       { summary: 'What a box covers, or plank size and count', standard: 'none', colons: 'any', example: '20 sq ft' },
       readCartonArea,
     ),
@@ -106,15 +106,15 @@ export default defineCommand({
       headline: 'Yes, and more than you need: 125 sq ft for 100 sq ft is 25 % extra.',
     },
     {
-      ask: 'enough area: 12x14, have: 9 boxes, carton: 20 sq ft',
+      ask: 'enough area: 12x14, have: 9 boxes, box: 20 sq ft',
       headline: 'Yes: 9 boxes (180 sq ft) for 168 sq ft is 7.1 % extra.',
     },
     {
-      ask: 'enough area: 10x15, have: 8 boxes, carton: 18 sq ft',
+      ask: 'enough area: 10x15, have: 8 boxes, box: 18 sq ft',
       headline: 'No: 8 boxes (144 sq ft) for 150 sq ft is 6 sq ft short.',
     },
   ],
-  run: ({ area: floor, have, carton }, { assumed, preferences }) => {
+  run: ({ area: floor, have, box: carton }, { assumed, preferences }) => {
     const saying: Saying = { units: floor.units, decimal: preferences.decimal };
     const need = floor.area;
     if ('boxes' in have && !carton) return { problems: [boxUnknown()] };
@@ -158,5 +158,5 @@ export default defineCommand({
 });
 
 function boxUnknown() {
-  return { option: 'carton', got: '', expected: 'What does one box cover, in square feet or square meters?' };
+  return { option: 'box', got: '', expected: 'What does one box cover, in square feet or square meters?' };
 }

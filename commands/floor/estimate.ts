@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { COMMON_PRACTICE } from '../../src/figures/cited.ts';
+import { RULE_OF_THUMB_PERCENT } from '../../src/figures/floor-figures.ts';
 import { sayArea, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { percent, text } from '../../src/input/options.ts';
 import { type Carton, readCartonArea, readFloorArea } from '../../src/input/parse-area.ts';
@@ -133,26 +134,31 @@ export default defineCommand({
   ],
   options: z.object({
     area: text({ summary: 'The area, or rooms by their sides', colons: 'rooms', example: '168 sq ft' }, readFloorArea),
-    carton: text(
+    box: text(
       { summary: 'What a box covers, or plank size and count', standard: 'none', colons: 'any', example: '24 sq ft' },
       readCartonArea,
     ),
     price: text({ summary: 'Price, by area or by box', standard: 'none', example: '$2.89/sq ft' }, readMoney),
-    extra: percent({ summary: 'Extra for cuts and mistakes', standard: '10 %', example: '10 %' }),
-    tax: percent({ summary: 'Sales tax', standard: '0 %', example: '8.25 %' }),
+    extra: percent({
+      summary: 'Extra for cuts and mistakes',
+      standard: '10 %',
+      record: RULE_OF_THUMB_PERCENT,
+      example: '10 %',
+    }),
+    'sales-tax': percent({ summary: 'Sales tax', standard: '0 %', example: '8.25 %' }),
   }),
   examples: [
-    { ask: 'estimate area: 168 sq ft, carton: 24 sq ft', headline: 'About 8 boxes for 168 sq ft with 10 % extra.' },
+    { ask: 'estimate area: 168 sq ft, box: 24 sq ft', headline: 'About 8 boxes for 168 sq ft with 10 % extra.' },
     {
       ask: 'estimate area: 15x21, price: $2.89/sq ft',
       headline: 'About 347 sq ft to buy for 315 sq ft with 10 % extra: $1,001.39.',
     },
     {
-      ask: 'estimate area: 20 m², carton: 2.2 m², price: 31.90 € a carton, extra: 5 %',
+      ask: 'estimate area: 20 m², box: 2.2 m², price: 31.90 € a carton, extra: 5 %',
       headline: 'About 10 boxes for 20 m² with 5 % extra: €319.00.',
     },
   ],
-  run: ({ area: floor, carton, price, extra, tax }, { assumed, preferences, optionTexts }) => {
+  run: ({ area: floor, box: carton, price, extra, 'sales-tax': tax }, { assumed, preferences, optionTexts }) => {
     const saying = { units: floor.units, decimal: preferences.decimal };
     const whole = sayArea(floor.area, saying);
     const share = `${sayNumber(extra / 100, saying)} %`;

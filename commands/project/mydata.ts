@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
+import { forgetConversations } from '../../src/chat/conversation.ts';
 import { forgetHazards } from '../../src/chat/hazard-memory.ts';
 import { forgetAnswers, packedData, unpacked } from '../../src/chat/saved-replies.ts';
 import { choice, text } from '../../src/input/options.ts';
@@ -88,7 +89,7 @@ async function forgotten(confirm: string, access: ProjectAccess, context: Contex
       actions: mine.length > 0 ? [{ label: NEXT.copyOut, ask: 'project mydata' }] : [],
     });
   }
-  await access.forget([forgetAnswers, forgetHazards]);
+  await access.forget([forgetAnswers, forgetHazards, forgetConversations]);
   return projectReply(context, { headline: MYDATA.forgotten });
 }
 

@@ -47,6 +47,8 @@ compile('-p', join(root, 'tsconfig.browser.json'), '--noEmit', 'false');
 for (const name of ['page.css', 'icon.svg']) {
   copyFileSync(join(root, 'src', 'platforms', 'web', name), join(root, 'dist', 'src', 'platforms', 'web', name));
 }
-const { status } = spawnSync(process.execPath, [join(root, 'dist', 'deploy', 'tools', 'reader-model.js')], { stdio: 'inherit' });
+const { status } = spawnSync(process.execPath, [join(root, 'dist', 'deploy', 'tools', 'reader-model.js')], {
+  stdio: 'inherit',
+});
 if (status !== 0) process.exit(status ?? 1);
 writeFileSync(stamp, state);

@@ -7,16 +7,14 @@ import { fileURLToPath } from 'node:url';
 import { commands } from '../../commands/all.ts';
 import { ENTRIES } from '../../src/handbook/all-entries.ts';
 import { fullName } from '../../src/input/command-shape.ts';
+import { MODEL_FILE, modelText } from '../../src/language/model.ts';
 import { OTHER_TRADES } from '../../src/language/other-trades.ts';
-import { MODEL_FILE, modelText } from '../../src/language/stored-model.ts';
 import { TALK_PHRASES } from '../../src/language/talk-phrases.ts';
 import { type Phrases, train } from '../../src/language/train.ts';
 
 /** Everything that the reader can take a sentence for; an entry's intent begins with `handbook `. */
 export const PHRASES: readonly Phrases[] = [
-  ...commands.flatMap((command) =>
-    command.phrases ? [{ intent: fullName(command), phrases: command.phrases }] : [],
-  ),
+  ...commands.flatMap((command) => (command.phrases ? [{ intent: fullName(command), phrases: command.phrases }] : [])),
   ...ENTRIES.map(({ id, phrases }) => ({ intent: `handbook ${id}`, phrases })),
   ...TALK_PHRASES,
   ...OTHER_TRADES,
@@ -24,9 +22,7 @@ export const PHRASES: readonly Phrases[] = [
 
 /** Training takes seconds: the same phrases and the same code are trained once. */
 function cached(): string {
-  const code = ['features', 'train', 'model', 'stored-model'].map((name) =>
-    readFileSync(join(dirname(MODEL_FILE), `${name}.js`)),
-  );
+  const code = ['features', 'train', 'model'].map((name) => readFileSync(join(dirname(MODEL_FILE), `${name}.js`)));
   const hash = createHash('sha256').update(JSON.stringify(PHRASES));
   for (const one of code) hash.update(one);
   const folder = fileURLToPath(new URL('../../../node_modules/.cache/reader/', import.meta.url));

@@ -27,7 +27,7 @@ export interface Brief {
   readonly sections: readonly SectionId[];
 }
 
-export interface Section {
+export interface AnswerSection {
   readonly id: SectionId;
   readonly title: string;
   readonly blocks: readonly Block[];
@@ -58,9 +58,8 @@ const GRAVE = [
 /** What can apply although nobody sees it: it is never left out for having been seen. */
 const HIDDEN = ['asbestos', 'hidden-lines', 'structure', 'gas', 'electric'];
 
-/** The brief of a reply for a person who has seen the cautions of these topics. */
-export function briefOf(reply: Reply, seen: readonly string[] = []): Brief {
-  const shown = chosen(reply.cautions, seen);
+export function briefOf(reply: Reply): Brief {
+  const shown = chosen(reply.cautions, reply.seen ?? []);
   const assumption = reply.example ?? assumedOf(reply)[0];
   return {
     lead: reply.headline,
@@ -91,7 +90,7 @@ function firstFacts(blocks: readonly Block[]): readonly string[] {
 }
 
 /** All that an answer holds, by section; nothing is in none. */
-export function sectionsOf(reply: Reply): readonly Section[] {
+export function sectionsOf(reply: Reply): readonly AnswerSection[] {
   const found = new Map<SectionId, Block[]>();
   const add = (id: SectionId, block: Block): void => {
     const own = found.get(id);

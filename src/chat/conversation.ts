@@ -2,7 +2,13 @@
 
 import { z } from 'zod';
 import { accountKey } from '../accounts/asker.ts';
+import { fullName } from '../input/command-shape.ts';
 import { type KeyValueStore, Outage } from '../storage/types.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { briefOf, sectionNamed } from './brief.ts';
+import type { CommandTexts, Outcome, Problems } from './command.ts';
+import type { ParsedCommand } from './command-line.ts';
+import type { Reader } from './grammar.ts';
 import type { Ports, Request } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
@@ -34,7 +40,7 @@ export async function recalled(request: Request, ports: Ports): Promise<Conversa
 }
 
 /** Keeps the last request for another hour; undefined forgets it. Never throws. */
-export async function remember(request: Request, memory: ConversationMemory | undefined, ports: Ports): Promise<void> {
+async function remember(request: Request, memory: ConversationMemory | undefined, ports: Ports): Promise<void> {
   const { store } = ports;
   if (!store || request.written === 'message') return;
   await quietly(async () => {
@@ -48,6 +54,65 @@ export async function remember(request: Request, memory: ConversationMemory | un
     const others = (await placesOf(store.kept, account)).filter((one) => one !== place);
     await store.kept.set(placesKey(account), JSON.stringify([...others, place].slice(-MOST_PLACES)), AN_HOUR);
   }, ports);
+}
+
+/** What a follow-up may go on from: no project's command, and no small talk. */
+function isRemembered(command: string): boolean {
+  return !command.startsWith('project ') && !['talk', 'help'].includes(command);
+}
+
+/** Keeps a request that was answered, and which cautions this person has now been shown. Never throws. */
+export async function rememberAnswer(
+  request: Request,
+  { command, typed }: Pick<CommandTexts, 'command'> & { readonly typed: ReadonlyMap<string, string> },
+  outcome: Outcome,
+  memory: ConversationMemory | undefined,
+  ports: Ports,
+): Promise<void> {
+  const name = fullName(command);
+  if (name === 'talk' && typed.get('about') === 'start-over') return remember(request, undefined, ports);
+  if (!isRemembered(name)) return;
+  const open = 'problems' in outcome && outcome.problems[0].got === '' ? outcome.problems[0].option : undefined;
+  if (!('headline' in outcome) && open === undefined) return;
+  const shown = 'headline' in outcome ? briefOf(outcome).topics : [];
+  const seen = [...new Set([...(memory?.seen ?? []), ...shown])].slice(-60);
+  const texts = Object.fromEntries(typed);
+  await remember(request, { command: name, texts, seen, ...(open === undefined ? {} : { open }) }, ports);
+}
+
+/** Keeps the request that a question is open for, so that the answer to it can be a few words. Never throws. */
+export async function rememberQuestion(
+  request: Request,
+  { form, open: asked, problems: [first] }: Problems,
+  memory: ConversationMemory | undefined,
+  ports: Ports,
+): Promise<void> {
+  const open = asked ?? (first.got === '' ? first.option : undefined);
+  if (!form || !isRemembered(form.command) || open === undefined) return;
+  await remember(request, { command: form.command, texts: { ...form.told }, seen: memory?.seen ?? [], open }, ports);
+}
+
+/** A text that goes on from the last request, made whole with it: a section to open, or what a follow-up changes. */
+export async function goingOn(
+  text: string,
+  memory: ConversationMemory,
+  { commands, access, holdings }: Reader,
+): Promise<{ readonly said: undefined; readonly parsed: ParsedCommand } | undefined> {
+  if (sectionNamed(text)) {
+    const command = commands.find((one) => fullName(one) === memory.command);
+    if (!command || memory.open !== undefined) return undefined;
+    return { said: undefined, parsed: { ok: true, command, optionTexts: new Map(Object.entries(memory.texts)) } };
+  }
+  const { commandTyped, saidOfProject } = await import('./grammar.ts');
+  if (commandTyped(text, commands)) return undefined;
+  // A statement about a project's room changes the project, whatever was asked before it.
+  if (access && saidOfProject(text, commands, holdings) !== undefined) return undefined;
+  const { followUp } = await import('./follow-up.ts');
+  const next = readInTime(
+    () => followUp(text, memory, commands, holdings.preferences),
+    () => undefined,
+  );
+  return next && { said: undefined, parsed: { ok: true, ...next } };
 }
 
 /** Everything remembered of an account's conversations, removed. Throws Outage. */

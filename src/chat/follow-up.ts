@@ -4,9 +4,15 @@ import { fullName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { type Measured, measured } from '../language/measured.ts';
 import type { Command } from './command.ts';
-import type { ConversationMemory } from './conversation.ts';
 
-export interface FollowUp {
+/** The last request, as far as it was said; `open` is what was asked back. */
+interface Before {
+  readonly command: string;
+  readonly texts: Readonly<Record<string, string>>;
+  readonly open?: string | undefined;
+}
+
+interface FollowUp {
   readonly command: Command;
   readonly optionTexts: ReadonlyMap<string, string>;
   readonly assumed: readonly string[];
@@ -30,7 +36,7 @@ const MOST_WORDS = 14;
 /** The request that a follow-up makes of the last one; undefined where the message stands for itself. */
 export function followUp(
   text: string,
-  memory: ConversationMemory,
+  memory: Before,
   commands: readonly Command[],
   preferences: Preferences,
 ): FollowUp | undefined {
@@ -60,7 +66,7 @@ export function followUp(
 function merged(
   plain: string,
   given: Measured,
-  { command, open }: ConversationMemory,
+  { command, open }: Before,
   texts: Map<string, string>,
 ): string | undefined {
   const byArea = ['floor estimate', 'floor enough'].includes(command);
@@ -77,7 +83,8 @@ function merged(
   if (out !== undefined && before !== undefined) set(place, `${before} - ${out.trim()}`);
   else if (room !== undefined) {
     set(place, /^(?:and|also|plus)(?![a-z])/.test(plain) && before !== undefined ? `${before}; ${room}` : room);
-  } else if (given.areas[0] !== undefined && open === 'carton') set('carton', given.areas[0]);
+  } else if (given.areas[0] !== undefined && (open === 'box' || isBox(given.areas[0], texts)))
+    set('box', given.areas[0]);
   else if (given.areas[0] !== undefined && byArea)
     set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
   else if (out === undefined && open === 'room' && PAIR.test(plain)) set(place, PAIR.exec(plain)?.[0] ?? '');
@@ -90,10 +97,17 @@ function merged(
   if (given.boxes !== undefined && (command === 'floor enough' || open === 'have')) set('have', `${given.boxes} boxes`);
   for (const [option, value] of given.layout) if (option !== 'mistakes') set(option, value);
   if (TURNED.test(plain)) set('direction', texts.get('direction') === 'short' ? 'long' : 'short');
-  if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'carton', 'have'].includes(open))
+  if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'box', 'have'].includes(open))
     set(open, plain);
   return found ? now : undefined;
 }
+
+/** An area that is too small for a floor, where what a box covers is still open. */
+function isBox(area: string, texts: ReadonlyMap<string, string>): boolean {
+  return texts.has('area') && !texts.has('box') && Number.parseFloat(area) < MOST_A_BOX;
+}
+
+const MOST_A_BOX = 45;
 
 /** A plank that was said, or what its box holds; with rooms known, the exact count takes the place of an estimate. */
 function withPlank(
@@ -109,15 +123,15 @@ function withPlank(
     set('plank', [plank, ...(texts.has('price') ? [texts.get('price')] : [])].join(', '));
     return 'floor planks';
   }
-  if (command === 'floor estimate' && rooms && size !== undefined && texts.has('carton')) {
+  if (command === 'floor estimate' && rooms && size !== undefined && texts.has('box')) {
     texts.set('room', area);
-    set('plank', `${size}, ${texts.get('carton')} per carton`);
+    set('plank', `${size}, ${texts.get('box')} per carton`);
     return 'floor planks';
   }
   const before = texts.get('plank');
   if (plank !== undefined) set('plank', plank);
   else if (carton !== undefined && before !== undefined) set('plank', `${sizeOf(before)}, ${boxed(carton)}`);
-  else if (carton !== undefined) set('carton', carton);
+  else if (carton !== undefined) set('box', carton);
   return command;
 }
 

@@ -107,7 +107,7 @@ export function commandTyped(line: string, commands: readonly Command[]): Comman
 }
 
 /** What a text is read for: its commands, and what its asker keeps. */
-interface Reader {
+export interface Reader {
   readonly commands: readonly Command[];
   readonly access: unknown;
   readonly holdings: Pick<UserState, 'preferences' | 'project' | 'named'>;
@@ -119,21 +119,31 @@ export interface TextParsed {
   readonly parsed: Parsed;
 }
 
+/** The line that a text says of the project in use; undefined where it says nothing of it. */
+export function saidOfProject(
+  text: string,
+  commands: readonly Command[],
+  { preferences, project, named = project }: Reader['holdings'],
+): string | undefined {
+  return projectSaid(text, commands, preferences, named);
+}
+
 /** A line typed for us, or somebody's message. Where it takes too long, that is the Problem. */
 export function parseText(
   { commands, access, holdings }: Reader,
   text: string,
   written: Request['written'],
 ): TextParsed {
-  const { preferences, project, named = project } = holdings;
+  const { preferences, project } = holdings;
   return readInTime(
     () => {
       // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-      const said = access && written !== 'message' ? projectSaid(text, commands, preferences, named) : undefined;
+      const said = access && written !== 'message' ? saidOfProject(text, commands, holdings) : undefined;
       const read = parse(said ?? text, written, preferences, commands);
-      const first = said === undefined ? meant(text, read, commands, preferences, written) : read;
+      const typed = written === 'message' ? undefined : commandTyped(text, commands);
+      const first = said === undefined ? meant(text, read, commands, preferences, typed) : read;
       const news =
-        access && !project && written !== 'message' && !first.ok && !first.partly ? jobWithout(text) : undefined;
+        access && !project && written !== 'message' && !read.ok && !read.partly ? jobWithout(text) : undefined;
       return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };
     },
     () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),

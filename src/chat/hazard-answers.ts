@@ -107,6 +107,19 @@ export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   });
 }
 
+/** An answer about the hazard that was asked about: with what was written, whom to call, and the data of a hazard. */
+export function aboutHazard(given: Reply, sighting: Bearer): Reply {
+  const own = hazardReply(sighting);
+  const { call } = hazardAnswer(sighting.hazard, sighting.about);
+  return {
+    ...given,
+    lines: [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
+    blocks: [...own.blocks, ...given.blocks],
+    sources: [...given.sources, ...own.sources],
+    data: own.data,
+  };
+}
+
 /** That a fact was taken note of, where nothing else was asked. */
 function clearedReply({ words }: Cleared): Reply {
   return reply({
@@ -135,11 +148,17 @@ export function withHazardsSaid(
   );
   const lines = [...new Map(said.map((one) => [one.hazard, one])).values()].sort(byGravity);
   if ('headline' in outcome) {
-    const blocks = lines.map(({ hazard, words, before }) => ({
-      kind: 'text' as const,
-      text: noteText(hazard, words, before),
+    const notes = lines.map(({ hazard, words, before }) => noteText(hazard, words, before));
+    const blocks = notes.map((text) => ({ kind: 'text' as const, text }));
+    const cautions = lines.map(({ hazard }, i) => ({
+      topic: `hazard-${hazard}`,
+      text: notes[i] ?? '',
+      brief: notes[i] ?? '',
     }));
-    return keepingAll({ ...outcome, blocks: [...blocks, ...outcome.blocks] }, typed);
+    return keepingAll(
+      { ...outcome, blocks: [...blocks, ...outcome.blocks], cautions: [...cautions, ...outcome.cautions] },
+      typed,
+    );
   }
   if (!('problems' in outcome) || (typed.length === 0 && lines.length === 0)) return outcome;
   const [first, ...rest] = outcome.problems;

@@ -19,6 +19,7 @@ import { readAsNote } from '../text/project-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { filled } from './autofill.ts';
+import { sectionNamed } from './brief.ts';
 import { type Catalog, loadCommands } from './catalog.ts';
 import {
   type AnsweredRequest,
@@ -32,8 +33,10 @@ import {
   readOptions,
 } from './command.ts';
 import { figuresTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, type ParsedCommand } from './command-line.ts';
+import { type ConversationMemory, goingOn, recalled, rememberAnswer, rememberQuestion } from './conversation.ts';
 import type { TextParsed } from './grammar.ts';
 import {
+  aboutHazard,
   answeredInstead,
   type Bearer,
   clearedNotes,
@@ -164,11 +167,13 @@ async function* outcomes(
 
 async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Exclude<Answer, Fault>> {
   const { request, ports, access, holdings } = here;
-  const whole = await wholeAsk(here, request);
+  const memory = await recalled(request, ports);
+  const opened = sectionNamed(request.text);
+  const whole = await wholeAsk(here, request, memory);
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
-  const bearers = [...typed, ...bearersBefore(whole, here)];
-  const named = await commandOf(whole, here);
+  const bearers: readonly Bearer[] = [...typed, ...bearersBefore(whole, here)];
+  const named = (await standsBeside(whole, said, bearers)) ? await commandOf(whole, here) : undefined;
   const instead = answeredInstead({
     text: request.text,
     said,
@@ -185,14 +190,26 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
     const nothing = { typed: new Map<string, string>(), held: holdings };
     const problems = withHazardsSaid(whole as Problems, bearers, named, typed);
     yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(problems);
+    if ('problems' in whole) await later(ports, () => rememberQuestion(request, whole, memory, ports));
     return;
   }
   seen.read(whole.command);
   const requested = { ...whole, assumed: [...whole.assumed, ...clearedNotes(said.cleared)] };
   let notGiven: readonly Block[] | undefined;
   const suggestions = suggestionsFor(whole, here);
-  for await (const worked of outcomesOf(requested, { ...here, holdings: whole.held })) {
-    const outcome = withHazardsSaid(worked, bearers, named, typed);
+  let last: Outcome | undefined;
+  for await (const found of outcomesOf(requested, { ...here, holdings: whole.held })) {
+    const [asked] = said.sightings;
+    const worked = asked && named === 'handbook' && 'headline' in found ? aboutHazard(found, asked) : found;
+    const told = withHazardsSaid(
+      worked,
+      asked && named === 'handbook' ? bearers.filter(({ before }) => before) : bearers,
+      named,
+      typed,
+    );
+    const outcome =
+      memory && 'headline' in told ? { ...told, seen: memory.seen, ...(opened ? { opens: opened } : {}) } : told;
+    last = outcome;
     if (!access || access.guest || !('headline' in outcome)) yield withForm(await suggestions.passed(outcome), whole);
     else {
       notGiven ??= await notifications(whole.command, holdings, access, ports);
@@ -201,6 +218,8 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
       yield withForm(shown, whole);
     }
   }
+  const answered = last;
+  if (answered) await later(ports, () => rememberAnswer(request, whole, answered, memory, ports));
 }
 
 /** What an ask happens among. */
@@ -243,6 +262,25 @@ function bearersBefore(whole: Whole | Problems, { hazards, holdings, request }: 
   const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
   const text = 'problems' in whole ? request.text : whole.line;
   return bearingOn(hazards, text, rooms).map((one) => ({ ...asSighting(one), before: true }));
+}
+
+/** Hazards of old materials: asking how to take a floor up is first a question about them. */
+const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
+
+/** Whether the answer stands beside what is known of hazards: small talk doesn't, nor an entry that is about other things. */
+async function standsBeside(
+  whole: Whole | Problems,
+  { sightings }: Screened,
+  bearers: readonly Bearer[],
+): Promise<boolean> {
+  if ('problems' in whole || bearers.length === 0) return true;
+  const { command, optionTexts } = whole;
+  if (command.name === 'talk') return sightings.length === 0 && bearers.every(({ level }) => level !== 'emergency');
+  if (command.name !== 'handbook') return true;
+  if (bearers.some(({ level }) => level === 'emergency')) return false;
+  if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
+  const { entryOf } = await import('../handbook/all-entries.ts');
+  return ['old materials', 'safety'].includes(entryOf(optionTexts.get('entry') ?? '')?.topic ?? '');
 }
 
 const GENERAL = ['safety', 'sources', 'help'];
@@ -305,20 +343,26 @@ interface Whole {
   readonly held: UserState;
 }
 
-/** A request taken apart, unless it came in parts. */
+/** A request taken apart, unless it came in parts; a few words go on from the last request. */
 async function parsedOf(
   here: Here,
   { text, written, given }: Pick<Request, 'text' | 'written' | 'given'>,
+  memory: ConversationMemory | undefined,
 ): Promise<TextParsed> {
   if (given) return { said: undefined, parsed: { ok: true, ...given } };
   if (here.sure) return { said: undefined, parsed: here.sure };
-  return (await import('./grammar.ts')).parseText(here, text, written);
+  const next = memory && (await goingOn(text, memory, here));
+  return next ?? (await import('./grammar.ts')).parseText(here, text, written);
 }
 
-async function wholeAsk(here: Here, request: Pick<Request, 'text' | 'written' | 'given'>): Promise<Whole | Problems> {
+async function wholeAsk(
+  here: Here,
+  request: Pick<Request, 'text' | 'written' | 'given'>,
+  memory?: ConversationMemory,
+): Promise<Whole | Problems> {
   const { text } = request;
   const { commands, holdings, access } = here;
-  const { said, parsed } = await parsedOf(here, request);
+  const { said, parsed } = await parsedOf(here, request, memory);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;

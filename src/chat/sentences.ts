@@ -3,15 +3,13 @@
 import { entryOf } from '../handbook/all-entries.ts';
 import { fullName, typedName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
-import { type Frame, frameOf } from '../language/frames.ts';
-import { type Heard, hear, LIKELY, type Option, SURE } from '../language/hearing.ts';
+import { type SentenceFrame, sentenceFrame } from '../language/frames.ts';
+import { type Heard, hear, LIKELY_SCORE, type Option, SURE_SCORE } from '../language/hearing.ts';
 import { measured } from '../language/measured.ts';
 import type { Action } from '../reply/reply.ts';
 import { READER } from '../text/reader-text.ts';
 import type { Command } from './command.ts';
 import type { Parsed, ParsedCommand } from './command-line.ts';
-import { commandTyped } from './grammar.ts';
-import type { Request } from './ports.ts';
 
 /** What the old patterns find in many sentences that ask for something more exact. */
 const BROAD = ['help', 'safety', 'sources'];
@@ -21,20 +19,35 @@ const OVER_PLANKS = ['floor enough', 'floor area', 'floor estimate'];
 
 /**
  * Takes what the grammar made of a text, and takes its place where the text is a sentence that asks for something else.
- * Throws where the model was not built.
+ * `typed` is the command that the text begins with. Throws where the model was not built.
  */
 export function meant(
   text: string,
   read: Parsed,
   commands: readonly Command[],
   preferences: Preferences,
-  written: Request['written'],
+  typed: Command | undefined,
 ): Parsed {
-  const typed = written === 'message' ? undefined : commandTyped(text, commands);
   if (typed && (read.ok || isLine(text, typed))) return read;
   const heard = hear(text);
   if (read.ok) return instead(text, read, heard, commands, preferences) ?? read;
-  return fromHeard(text, heard, commands, preferences) ?? unclear(read, heard, commands);
+  // A command that was typed is what was meant, unless the sentence is surely another.
+  if (typed && (typed.name === 'tape' || heard.score < SURE_SCORE)) return read;
+  return (
+    fromPatterns(text, read, heard) ?? fromHeard(text, heard, commands, preferences) ?? unclear(read, heard, commands)
+  );
+}
+
+/** Work on what lies under a floor, whose patterns take every word about it along. */
+const BELOW = ['prep tearout', 'prep patch', 'prep squeaks', 'prep level', 'prep moisture', 'trim finish'];
+
+/** A command that the patterns found with all that it needs, unless the sentence asks the handbook. */
+function fromPatterns(text: string, read: Extract<Parsed, { ok: false }>, heard: Heard): Parsed | undefined {
+  const { about, problems } = read;
+  if (!about || !BELOW.includes(fullName(about.command)) || problems[0].fix === undefined) return undefined;
+  const question = /\?|^(?:how do|what|which|should|can|is|do|does|are|will|why)\b/i.test(text.trim());
+  if (heard.kind === 'entry' && question && heard.score >= LIKELY_SCORE) return undefined;
+  return { ok: true, command: about.command, optionTexts: about.optionTexts };
 }
 
 /** Whether a text is options rather than a sentence: a name and a colon, or no more than two words. */
@@ -56,11 +69,16 @@ function instead(
   preferences: Preferences,
 ): Parsed | undefined {
   const name = fullName(read.command);
-  if (BROAD.includes(name) && heard.score >= LIKELY && !(heard.kind === 'command' && heard.name === name)) {
+  if (BROAD.includes(name) && heard.score >= LIKELY_SCORE && !(heard.kind === 'command' && heard.name === name)) {
     const found = fromHeard(text, heard, commands, preferences);
     return found?.ok ? found : undefined;
   }
-  if (name === 'floor planks' && heard.kind === 'command' && OVER_PLANKS.includes(heard.name) && heard.score >= SURE) {
+  if (
+    name === 'floor planks' &&
+    heard.kind === 'command' &&
+    OVER_PLANKS.includes(heard.name) &&
+    heard.score >= SURE_SCORE
+  ) {
     const found = fromHeard(text, heard, commands, preferences);
     return found?.ok && heard.name !== 'floor estimate' ? found : undefined;
   }
@@ -76,22 +94,22 @@ function fromHeard(
   const given = measured(text, preferences);
   if (heard.kind === 'talk') {
     const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
-    return heard.score >= LIKELY ? of('talk', commands, new Map([['about', about]])) : undefined;
+    return heard.score >= LIKELY_SCORE ? of('talk', commands, new Map([['about', about]])) : undefined;
   }
   if (heard.kind === 'entry') {
-    if (heard.score < LIKELY) return undefined;
+    if (heard.score < LIKELY_SCORE) return undefined;
     const near = heard.others.flatMap((one) => ('entry' in one ? [one.entry] : []));
     const options = new Map([['entry', heard.id]]);
-    if (near.length > 0 && heard.score < SURE) options.set('near', near.join(' '));
+    if (near.length > 0 && heard.score < SURE_SCORE) options.set('near', near.join(' '));
     return of('handbook', commands, options);
   }
-  if (heard.score < LIKELY && Object.keys(given.room ?? given.areas).length === 0) return undefined;
-  const frame = frameOf(heard.name, given, preferences);
+  if (heard.score < LIKELY_SCORE && Object.keys(given.room ?? given.areas).length === 0) return undefined;
+  const frame = sentenceFrame(heard.name, given, preferences);
   return frame && framed(frame, commands);
 }
 
 function framed(
-  { command: name, optionTexts, missing, assumed }: Frame,
+  { command: name, optionTexts, missing, assumed }: SentenceFrame,
   commands: readonly Command[],
 ): Parsed | undefined {
   const command = commands.find((one) => fullName(one) === name);

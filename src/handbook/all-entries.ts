@@ -1,6 +1,7 @@
 /** Every entry of the handbook, by topic in the order in which help lists them. */
 
 import { ASBESTOS_FLOORS_ENTRIES } from './asbestos-floors.ts';
+import { BASEBOARDS_ENTRIES } from './baseboards.ts';
 import { BUYING_ENTRIES } from './buying.ts';
 import { CONCRETE_SLAB_ENTRIES } from './concrete-slab.ts';
 import { COVERING_OVER_ENTRIES } from './covering-over.ts';
@@ -10,15 +11,22 @@ import { EXPANSION_ENTRIES } from './expansion.ts';
 import { FIRM_SUBFLOOR_ENTRIES } from './firm-subfloor.ts';
 import { FIXTURES_ENTRIES } from './fixtures.ts';
 import { FLAT_FLOOR_ENTRIES } from './flat-floor.ts';
+import { LAYING_ENTRIES } from './laying.ts';
 import { LEAD_AND_DUST_ENTRIES } from './lead-and-dust.ts';
 import { OPENINGS_ENTRIES } from './openings.ts';
+import { PAD_AND_SOUND_ENTRIES } from './pad-and-sound.ts';
 import { PLANK_DIRECTION_ENTRIES } from './plank-direction.ts';
+import { ROOM_CLIMATE_ENTRIES } from './room-climate.ts';
 import { ROWS_ENTRIES } from './rows.ts';
 import { TEARING_OUT_ENTRIES } from './tearing-out.ts';
 import { TOOLS_AND_BODY_ENTRIES } from './tools-and-body.ts';
+import { TRANSITIONS_ENTRIES } from './transitions.ts';
+import { TRIM_FASTENING_ENTRIES } from './trim-fastening.ts';
+import { TRIM_JOINTS_ENTRIES } from './trim-joints.ts';
 
 export const ENTRIES: readonly Entry[] = [
   ...ASBESTOS_FLOORS_ENTRIES,
+  ...BASEBOARDS_ENTRIES,
   ...BUYING_ENTRIES,
   ...CONCRETE_SLAB_ENTRIES,
   ...COVERING_OVER_ENTRIES,
@@ -27,12 +35,18 @@ export const ENTRIES: readonly Entry[] = [
   ...FIRM_SUBFLOOR_ENTRIES,
   ...FIXTURES_ENTRIES,
   ...FLAT_FLOOR_ENTRIES,
+  ...LAYING_ENTRIES,
   ...LEAD_AND_DUST_ENTRIES,
   ...OPENINGS_ENTRIES,
+  ...PAD_AND_SOUND_ENTRIES,
   ...PLANK_DIRECTION_ENTRIES,
+  ...ROOM_CLIMATE_ENTRIES,
   ...ROWS_ENTRIES,
   ...TEARING_OUT_ENTRIES,
   ...TOOLS_AND_BODY_ENTRIES,
+  ...TRANSITIONS_ENTRIES,
+  ...TRIM_FASTENING_ENTRIES,
+  ...TRIM_JOINTS_ENTRIES,
 ];
 
 const BY_ID = new Map(ENTRIES.map((entry) => [entry.id, entry]));

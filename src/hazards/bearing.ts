@@ -30,6 +30,7 @@ const SHOWS = [
   'project sheets',
   'project measure',
   'tape',
+  'handbook',
 ];
 
 const TELLS = [

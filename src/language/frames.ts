@@ -6,7 +6,7 @@ import type { Measured } from './measured.ts';
 import { tapeSaid } from './old/tape-said.ts';
 
 /** A request as far as the message makes one. */
-export interface Frame {
+export interface SentenceFrame {
   readonly command: string;
   readonly optionTexts: ReadonlyMap<string, string>;
   /** What has to be known first: the option, and the question for it. */
@@ -15,7 +15,7 @@ export interface Frame {
 }
 
 /** The frame of a command for a message; undefined where a sentence says nothing to that command. */
-export function frameOf(command: string, given: Measured, preferences: Preferences): Frame | undefined {
+export function sentenceFrame(command: string, given: Measured, preferences: Preferences): SentenceFrame | undefined {
   const builder = BUILDERS[command];
   if (builder) return builder(given, preferences);
   return SAFE_ALONE.has(command) ? { command, optionTexts: new Map() } : undefined;
@@ -37,13 +37,13 @@ const SAFE_ALONE: ReadonlySet<string> = new Set([
   'project mydata',
 ]);
 
-type Builder = (given: Measured, preferences: Preferences) => Frame | undefined;
+type Builder = (given: Measured, preferences: Preferences) => SentenceFrame | undefined;
 
 function texts(entries: readonly (readonly [string, string | undefined])[]): ReadonlyMap<string, string> {
   return new Map(entries.flatMap(([name, value]) => (value === undefined ? [] : [[name, value] as const])));
 }
 
-function lacking(command: string, optionTexts: ReadonlyMap<string, string>, option: string): Frame {
+function lacking(command: string, optionTexts: ReadonlyMap<string, string>, option: string): SentenceFrame {
   return { command, optionTexts, missing: { option, question: ASK_FOR[option] ?? ASK_FOR.room ?? '' } };
 }
 
@@ -52,23 +52,24 @@ function floorOf({ room, areas }: Measured): string | undefined {
   return room ?? areas[0];
 }
 
-function planks(given: Measured): Frame {
+function planks(given: Measured): SentenceFrame {
   const { room, plank, size, layout } = given;
   const optionTexts = texts([['room', room], ['plank', plank], ...layout]);
-  if (room !== undefined && plank !== undefined) return { command: 'floor planks', optionTexts };
+  if (room !== undefined && plank !== undefined)
+    return { command: 'floor planks', optionTexts, assumed: given.assumed };
   if (size !== undefined && room !== undefined)
-    return lacking('floor planks', texts([['room', room], ['plank', size], ...layout]), 'carton');
+    return lacking('floor planks', texts([['room', room], ['plank', size], ...layout]), 'box');
   if (floorOf(given) !== undefined) return estimate(given);
   if (plank !== undefined) return lacking('floor planks', optionTexts, 'room');
   return lacking('floor planks', optionTexts, 'room');
 }
 
-function estimate(given: Measured): Frame {
+function estimate(given: Measured): SentenceFrame {
   const { share, price, carton, assumed, room, plank } = given;
   if (room !== undefined && plank !== undefined && share === undefined) return planks(given);
   const optionTexts = texts([
     ['area', floorOf(given)],
-    ['carton', carton],
+    ['box', carton],
     ['price', price],
     ['extra', share === undefined ? undefined : `${share} %`],
   ]);
@@ -79,7 +80,7 @@ function estimate(given: Measured): Frame {
 const ORDER =
   /(?:says?|told me|recommend(?:s|ed)?|order(?:ed)?|suggest(?:s|ed)?|quoted?)(?: \w+){0,4}? (\d{2,5})(?![\d.,]* ?(?:x|by|%|ft|in\b))/;
 
-function enough(given: Measured): Frame {
+function enough(given: Measured): SentenceFrame {
   const { room, areas, boxes, carton, assumed, plain } = given;
   const [first, second] = areas;
   const floor = room ?? first;
@@ -89,11 +90,11 @@ function enough(given: Measured): Frame {
   const optionTexts = texts([
     ['area', floor],
     ['have', have],
-    ['carton', carton],
+    ['box', carton],
   ]);
   if (floor === undefined) return lacking('floor enough', optionTexts, 'area');
   if (have === undefined) return lacking('floor enough', optionTexts, 'have');
-  if (boxes !== undefined && carton === undefined) return lacking('floor enough', optionTexts, 'carton');
+  if (boxes !== undefined && carton === undefined) return lacking('floor enough', optionTexts, 'box');
   return { command: 'floor enough', optionTexts, assumed };
 }
 

@@ -1,7 +1,6 @@
 /** What a sentence asks for: a command, an entry of the handbook, small talk, or nothing that is sure. */
 
-import { type Scored, scoreIntents } from './model.ts';
-import { trainedModel } from './stored-model.ts';
+import { type Scored, scoreIntents, trainedModel } from './model.ts';
 
 export type Heard =
   | { readonly kind: 'command'; readonly name: string; readonly score: number; readonly others: readonly Option[] }
@@ -12,9 +11,9 @@ export type Heard =
 export type Option = { readonly command: string } | { readonly entry: string };
 
 /** From here on an answer is given without a word of doubt; set on sentences kept out of the training. */
-export const SURE = 0.6;
+export const SURE_SCORE = 0.6;
 /** From here on a handbook entry answers with two others beside it. */
-export const LIKELY = 0.25;
+export const LIKELY_SCORE = 0.25;
 
 /** Reads a sentence against every intent; the same text is always heard alike. Throws where the model was not built. */
 export function hear(text: string): Heard {

@@ -3,7 +3,7 @@
 import { readPlank } from '../input/parse-plank.ts';
 import type { Preferences, Reading } from '../input/reading.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
-import { cartonAreaNote } from '../text/language-text.ts';
+import { cartonAreaNote, priceNote } from '../text/language-text.ts';
 import { cleaned } from './old/clean.ts';
 import { type MeasuresInText, measuresOf } from './old/measures.ts';
 
@@ -43,6 +43,10 @@ const BARE_AREA =
 const BARE_CARTON =
   /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:covers?|is|are|has|have|of|do|does|cover) (\d{1,2}[.,]\d{1,2})(?! ?(?:x|by|mm|lb|kg|%))/;
 
+const ALONE_PRICE = /[$€£] ?\d{1,2}(?:[.,]\d{1,2})?(?![\d.,]*\d)/;
+/** Above it, a price without a unit is not one for an area. */
+const MOST_A_SQUARE = 25;
+
 /** The measures of a message. Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
@@ -60,7 +64,10 @@ export function measured(text: string, preferences: Preferences): Measured {
   );
   const counted = covers !== undefined && /^\d{1,2} per carton$/.test(covers);
   const price = priceIn(parts, plain, metric);
-  const plank = size === undefined ? undefined : [size, ...parts].join(', ');
+  const marked = parts.some((part) => /[$€£]|usd|eur|gbp/.test(part));
+  if (!marked && price !== undefined) notes.push(priceNote(price));
+  const told = marked || price === undefined ? parts : [...parts, price];
+  const plank = size === undefined ? undefined : [size, ...told].join(', ');
   const room = rooms.given !== '' && readRooms(rooms.given, silent).ok ? rooms.given : undefined;
   const bareBox = BARE_CARTON.exec(plain)?.[1];
   let box: string | undefined;
@@ -97,7 +104,14 @@ function optional<Name extends string>(name: Name, value: string | undefined): {
 
 function priceIn(parts: readonly string[], plain: string, metric: boolean): string | undefined {
   const marked = parts.find((part) => /[$€£]|usd|eur|gbp/.test(part));
-  if (marked !== undefined) return marked.replace(/ per sq ft| per square foot/, '/sq ft');
+  // Money that buys nothing by itself is a price for a square foot, if it is small enough for one.
+  const alone = marked === undefined ? ALONE_PRICE.exec(plain) : undefined;
+  if (marked !== undefined && /per|\/|an? /.test(marked))
+    return marked.replace(/ per sq ft| per square foot/, '/sq ft');
+  const small = /\d+(?:[.,]\d+)?/.exec(alone?.[0] ?? marked ?? '')?.[0];
+  if (small !== undefined && Number(small.replace(',', '.')) < MOST_A_SQUARE) {
+    return `${(alone?.[0] ?? marked ?? '').trim()}/${metric ? 'm²' : 'sq ft'}`;
+  }
   const square = BARE_SQUARE_PRICE.exec(plain);
   const mark = metric ? '€' : '$';
   if (square) return `${mark}${square[1]}/${/m/.test((square[2] ?? '').replace('sq', '')) ? 'm²' : 'sq ft'}`;

@@ -112,13 +112,15 @@ export interface Reply {
   /** Up to four short lines that are seen with it; without them the first facts are. */
   readonly lines?: readonly string[];
   /** The section that was itself asked for: shown under the brief. */
-  readonly opens?: SectionId;
+  readonly opens?: SectionId | 'more';
   readonly blocks: readonly Block[];
   /** How each ambiguous input was interpreted. */
   readonly assumed: readonly string[];
   /** The one of these that says the plank is only an example; shown right below the headline. */
   readonly example?: string;
-  /** No renderer may drop or shorten these. */
+  /** Topics of cautions that this person was shown before, in this conversation. */
+  readonly seen?: readonly string[];
+  /** All that apply, gravest first: the brief picks from them, `safety` shows them whole. */
   readonly cautions: readonly Caution[];
   readonly sources: readonly Source[];
   readonly actions: readonly Action[];

@@ -40,7 +40,7 @@ export const ENOUGH = {
   exact: 'For an exact answer, give each room’s length and width and the plank’s size.',
 } as const;
 
-export const AREA = {
+export const AREA_TEXT = {
   headline: (total: string, rooms: readonly string[]) =>
     rooms.length > 1 ? `${total} in all (${rooms.join(' + ')}).` : `${total}, wall to wall.`,
   next: 'Boxes take 5 to 15 % more for cuts: say what a box covers and I’ll count them.',

@@ -141,6 +141,10 @@ export function questionBack(option: string, got: string, expected: string, fix:
   return { option, got: quoted(got), expected, fix };
 }
 
+export function priceNote(price: string): string {
+  return `Taking the price as ${price}.`;
+}
+
 export function cartonAreaNote(area: string): string {
   return `Taking a box to cover ${area}.`;
 }

@@ -4,7 +4,7 @@
 export const ASK_FOR: Readonly<Record<string, string>> = {
   room: 'What are the room’s length and width?',
   area: 'How large is the floor? Give its length and width, or square feet.',
-  carton: 'What does one box cover, or how many planks are in it?',
+  box: 'What does one box cover, or how many planks are in it?',
   plank: 'Which plank? Give its width and length, and what is in a box.',
   planks: 'Which planks? Give each one’s size and what is in a box, with “;” between them.',
   have: 'How many boxes, or square feet, do you have?',

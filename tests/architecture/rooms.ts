@@ -18,6 +18,7 @@ const BELOW_COMMANDS = [
   'figures',
   'workers',
   'input',
+  'handbook',
   'language',
   'project',
   'accounts',
@@ -59,9 +60,10 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['units', 'reply', 'text', 'hazards', 'figures', 'input', 'src/storage/types.ts'],
     packages: ['zod'],
   },
+  handbook: { rooms: ['units', 'reply', 'text', 'figures'], packages: [] },
   language: {
     rooms: ['units', 'reply', 'text', 'hazards', 'layout', 'workers', 'input', 'project'],
-    packages: ['fastest-levenshtein'],
+    packages: ['fastest-levenshtein', 'node:*'],
   },
   accounts: { rooms: ['text', 'hazards', 'input', 'project', 'src/storage/types.ts'], packages: ['zod', 'node:*'] },
   chat: {
@@ -72,6 +74,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'figures',
       'workers',
       'input',
+      'handbook',
       'language',
       'project',
       'accounts',

@@ -194,7 +194,7 @@ describe('a form', () => {
   });
 
   it('goes with what a message tells, and never with a sample', async () => {
-    expect(await answerTo('my bedroom is 12x14, how many boxes?')).toMatchObject({
+    expect(await answerTo('my bedroom is 12x14, planks 7 x 48 in, how many boxes?')).toMatchObject({
       form: { command: 'floor planks', told: { room: expect.stringContaining('12') } },
     });
     expect(await answerTo('blue and yellow')).not.toHaveProperty('form');

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
+import type { Problems } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { answerTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 
@@ -76,31 +77,23 @@ describe('a plank among the rooms', () => {
 });
 
 describe('what is missing', () => {
-  it('is asked back alone, with an example plank to try and nothing made up', async () => {
-    const given = await answerTo('2,5 auf 3,2 m');
-    const [problem, ...more] = problemsOf(given);
-    expect(more).toEqual([]);
-    expect(problem).toMatchObject({ option: 'plank', expected: expect.stringMatching(/^Which plank\?/) });
-    expect(problem).not.toHaveProperty('fix');
-    expect(given).toMatchObject({ example: 'planks room: 2,5 auf 3,2 m, plank: example' });
+  it('is answered with an example plank only where that was pressed, and says so', async () => {
     const tried = await replyTo('planks room: 2,5 auf 3,2 m, plank: example');
     expect(tried.example).toMatch(/^With an example plank, not yours: /);
     expect([tried.assumed[0], tried.needs, tried.actions]).toEqual([tried.example, undefined, []]);
   });
 
-  it('keeps what was told of the carton for a form, and tries no other plank', async () => {
-    const given = await answerTo('12x14 bedroom, boxes cover 23.33 sq ft');
-    expect(problemsOf(given)[0]).toMatchObject({ option: 'plank' });
-    expect(given).toMatchObject({ form: { told: { room: 'bedroom 12x14', plank: '23.33 sq ft per carton' } } });
-    expect(given).not.toHaveProperty('example');
+  it('does not keep an estimate back: a room and what a box covers are enough', async () => {
+    // 168 sq ft with 10 % is 184.8; 184.8 / 23.33 is 7.92, by hand.
+    expect((await replyTo('12x14 bedroom, boxes cover 23.33 sq ft')).headline).toMatch(/^About 8 boxes for 168 sq ft/);
   });
 
-  it('is a mark alone where a price stands without one', async () => {
-    const [problem] = problemsOf(
-      await answerTo('how many boxes for 12x15, 7 inch by 4 foot planks, 23.33 a box, 2.89 a sq ft'),
+  it('is no mark of money where a price stands without one, and that is said', async () => {
+    const { headline, assumed } = await replyTo(
+      'how many boxes for 12x15, 7 inch by 4 foot planks, 23.33 a box, 2.89 a sq ft',
     );
-    expect(problem?.fix).toBe('planks room: 12x15, plank: 7 inch by 4 foot, 23.33 a box, $2.89 a sq ft');
-    expect((await replyTo(problem?.fix ?? '')).headline).toContain('$');
+    expect(headline).toContain('$');
+    expect(assumed.join(' ')).toContain('$2.89/sq ft');
   });
 });
 
@@ -112,10 +105,10 @@ describe('trim', () => {
 });
 
 describe('what lies under a floor', () => {
-  it('is never answered from the sentence, but asked for with its options', async () => {
-    const [problem] = problemsOf(await answerTo('ripping out carpet in a 12 x 14 ft room, house from 1994'));
-    expect(problem?.expected).toMatch(/^Read as an ask about tear-out/);
-    expect(problem?.fix).toBe('tearout room: 12 x 14 ft, floor: carpet, built: 1994');
+  it('is answered from the sentence where it tells what decides', async () => {
+    expect(await replyTo('ripping out carpet in a 12 x 14 ft room, house from 1994')).toMatchObject({
+      data: { kind: 'tearout' },
+    });
   });
 
   it('is refused where the floor is suspect', async () => {
@@ -126,15 +119,19 @@ describe('what lies under a floor', () => {
 });
 
 describe('chatter', () => {
-  it.each(['thanks!!', 'my dog ate the tape', '🎉', 'the couch is 3x7 ft'])(
-    '%s asks nothing, and is told in words what can be asked',
+  it.each(['thanks!!', 'hello there', '🎉', 'what’s the weather tomorrow'])(
+    '%s gets one line, and no sum',
     async (line) => {
-      const given = await answerTo(line);
-      const [problem] = problemsOf(given);
-      expect(problem?.expected).toMatch(/^Nothing to work out/);
-      expect(problem?.expected).not.toMatch(/\d/);
-      expect(problem).not.toHaveProperty('fix');
-      expect(given).not.toHaveProperty('form');
+      expect(await replyTo(line)).toMatchObject({ data: { kind: 'none' } });
     },
   );
+
+  it.each(['blorp fnord wibble'])('%s is asked back with things to press, and nothing made up', async (line) => {
+    const given = await answerTo(line);
+    const [problem] = problemsOf(given);
+    expect(problem?.expected).not.toMatch(/\d/);
+    expect(problem).not.toHaveProperty('fix');
+    expect(given).not.toHaveProperty('form');
+    expect((given as Problems).choices?.length).toBeGreaterThan(0);
+  });
 });

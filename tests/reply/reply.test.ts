@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { commands } from '../../commands/all.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import { STAGES } from '../../src/reply/need.ts';
+import { SECTIONS } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 
 const said = z.string().refine((text) => text.trim() !== '', 'says nothing');
@@ -15,16 +16,19 @@ const source = z.strictObject({
   year: z.int().min(1900).max(2100).optional(),
   section: said.optional(),
 });
+const section = z.enum(SECTIONS).optional();
 const block = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('text'), text: said }),
+  z.strictObject({ kind: z.literal('text'), text: said, section }),
   z.strictObject({
     kind: z.literal('facts'),
+    section,
     title: said.optional(),
     facts: z.array(z.strictObject({ label: said, value: said })).min(1),
   }),
   z
     .strictObject({
       kind: z.literal('table'),
+      section,
       title: said,
       columns: z.array(said).min(1),
       rows: z.array(z.array(z.string())),
@@ -33,12 +37,13 @@ const block = z.discriminatedUnion('kind', [
       ({ columns, rows }) => rows.every((row) => row.length === columns.length),
       'a row does not fit its columns',
     ),
-  z.strictObject({ kind: z.literal('steps'), title: said, steps: z.array(said).min(1) }),
+  z.strictObject({ kind: z.literal('steps'), section, title: said, steps: z.array(said).min(1) }),
   z.strictObject({
     kind: z.literal('picture'),
+    section,
     drawing: z.looseObject({ title: said, alt: said, width: z.number().positive(), height: z.number().positive() }),
   }),
-  z.strictObject({ kind: z.literal('checklist'), title: said, items: z.array(said).min(1) }),
+  z.strictObject({ kind: z.literal('checklist'), section, title: said, items: z.array(said).min(1) }),
 ]);
 const need = z.strictObject({
   item: said,
@@ -57,9 +62,11 @@ const need = z.strictObject({
 });
 const reply = z.strictObject({
   headline: said.refine((text) => !text.includes('\n'), 'more than a line'),
+  lines: z.array(said).optional(),
+  opens: z.enum([...SECTIONS, 'more']).optional(),
   blocks: z.array(block),
   assumed: z.array(said),
-  cautions: z.array(z.strictObject({ topic: said, text: said, source: source.optional() })),
+  cautions: z.array(z.strictObject({ topic: said, text: said, brief: said.optional(), source: source.optional() })),
   sources: z.array(source),
   actions: z.array(z.strictObject({ label: said, ask: said, among: said.optional() })),
   audience: z.enum(['asker', 'channel']),

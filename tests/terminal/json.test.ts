@@ -8,6 +8,13 @@ import { unsafe } from '../../src/reply/reply.ts';
 import { ASKER, answerTo } from '../chat/asked.ts';
 import { demoPorts } from '../chat/demo-flat.ts';
 
+interface Answered {
+  readonly brief: readonly string[];
+  readonly briefCautions: number;
+  readonly blocks: readonly object[];
+  readonly sections: readonly { readonly id: string; readonly blocks: readonly object[] }[];
+}
+
 describe('an answer', () => {
   const asks = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));
   const fault = (_reference: string, cause: unknown): never => {
@@ -18,8 +25,25 @@ describe('an answer', () => {
     const ports = ask.startsWith('project ') ? await demoPorts(ASKER, fault) : {};
     const { object, code } = toJson(await answerTo(ask, { ports }));
     expect(code).toBe(0);
-    expect(Object.keys(object as object)).toEqual(['headline', 'assumed', 'blocks', 'cautions', 'sources', 'data']);
+    expect(Object.keys(object as object)).toEqual([
+      'headline',
+      'assumed',
+      'blocks',
+      'cautions',
+      'sources',
+      'data',
+      'brief',
+      'briefCautions',
+      'next',
+      'sections',
+    ]);
     expect(JSON.parse(JSON.stringify(object))).toEqual(object);
+    const { brief, briefCautions, blocks, sections } = object as Answered;
+    expect(brief.length).toBeLessThanOrEqual(16);
+    expect(briefCautions).toBeLessThan(brief.length);
+    expect(Math.max(...brief.map((line) => line.length))).toBeLessThanOrEqual(80);
+    expect(sections.flatMap((section) => section.blocks)).toEqual(blocks);
+    expect(new Set(sections.map(({ id }) => id)).size).toBe(sections.length);
   });
 
   it('to planks has data of kind floor, in ticks', async () => {
@@ -59,7 +83,8 @@ describe('what is no reply', () => {
   it('problems: exit code 2', async () => {
     const { object, code } = toJson(await answerTo('planks 12x14, plank: 6 x 48'));
     expect(code).toBe(2);
-    expect(Object.keys(object as object)).toEqual(['problems']);
+    expect(Object.keys(object as object)).toEqual(['problems', 'asks', 'brief', 'briefCautions', 'next', 'sections']);
+    expect(object).toMatchObject({ asks: { for: 'plank', choices: [] }, briefCautions: 0, sections: [] });
     for (const problem of (object as { problems: object[] }).problems)
       expect(Object.keys(problem).sort()).toEqual(['expected', 'got', 'option']);
   });
@@ -72,6 +97,15 @@ describe('what is no reply', () => {
           refusal: { why: 'It may hold asbestos.', call: 'A contractor.' },
           cautions,
           data: { kind: 'hazard', hazard: 'asbestos', emergency: false },
+          brief: [
+            'This is not safe to work out from here',
+            'It may hold asbestos.',
+            'Who to call: A contractor.',
+            '- Do not sand it.',
+          ],
+          briefCautions: 1,
+          next: [],
+          sections: [],
         },
         code: 3,
       },
@@ -80,7 +114,13 @@ describe('what is no reply', () => {
 
   it('a fault: exit code 1', () => {
     expect(toJson({ reference: '0badcafe', outage: false })).toEqual({
-      object: { fault: { reference: '0badcafe' } },
+      object: {
+        fault: { reference: '0badcafe' },
+        brief: [expect.any(String), 'stays, give this reference: 0badcafe.'],
+        briefCautions: 0,
+        next: [],
+        sections: [],
+      },
       code: 1,
     });
   });

@@ -139,7 +139,7 @@ describe('what is no reply', () => {
   it('one problem', () => {
     const problem = { option: 'gap', got: 'banana', expected: 'A length.', fix: 'planks 12x14, gap: 3/8 in' };
     expect(render({ problems: [problem] }, PAPER).split('\n')).toEqual([
-      'This could not be answered yet',
+      'I need one more thing',
       'gap: A length.',
       '  Read: banana',
       '  Type instead: planks 12x14, gap: 3/8 in',
@@ -151,7 +151,7 @@ describe('what is no reply', () => {
   it('several problems that one ask mends: the ask once, below', () => {
     const lines = render({ problems: [gap, { ...gap, option: 'room', got: '' }] }, PAPER).split('\n');
     expect(lines).toEqual([
-      'This could not be answered yet',
+      'I need one more thing',
       'gap: A length.',
       '  Read: banana',
       'room: A length.',
@@ -199,7 +199,6 @@ describe('control characters', () => {
       `tape 1' + ${evil} 2'`,
       `sources about: ${evil}`,
       `help ${evil}`,
-      `${evil} planks`,
     ];
     for (const ask of asks) {
       const text = render(await answerTo(ask), PAPER);

@@ -189,8 +189,14 @@ export function sectionLines(reply: Reply, id: SectionId, sheet: TerminalPage): 
 
 /** The brief, then the section that was itself asked for. */
 export function renderBrief(answer: Answer, sheet: TerminalPage): string {
-  const opened = 'headline' in answer && answer.opens ? sectionLines(answer, answer.opens, sheet) : [];
-  const lines = [...briefLines(answer, sheet).lines, ...(opened.length > 0 ? ['', ...opened] : [])];
+  if (!('headline' in answer)) return trimmed(briefLines(answer, sheet).lines);
+  const { opens } = answer;
+  if (opens === 'more') return render(answer, sheet);
+  const opened = opens === undefined ? [] : sectionLines(answer, opens, sheet);
+  return trimmed([...briefLines(answer, sheet).lines, ...(opened.length > 0 ? ['', ...opened] : [])]);
+}
+
+function trimmed(lines: readonly string[]): string {
   return lines.map((line) => line.trimEnd()).join('\n');
 }
 
