@@ -54,6 +54,9 @@ export function followUp(
   if (changed === undefined && units === undefined) return undefined;
   const command = commands.find((one) => fullName(one) === (changed ?? memory.command)) ?? last;
   const known = Object.keys(command.options.shape);
+  const news = [...texts].filter(([option, value]) => memory.texts[option] !== value);
+  // What the last request has no place for is a request of its own.
+  if (units === undefined && !news.some(([option]) => known.includes(option))) return undefined;
   return {
     command,
     optionTexts: new Map([...texts].filter(([option]) => known.includes(option))),

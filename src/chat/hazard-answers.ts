@@ -17,7 +17,7 @@ import {
   stopText,
   wroteText,
 } from '../text/hazard-text.ts';
-import type { Outcome, Problems } from './command.ts';
+import type { CommandTexts, Outcome, Problems } from './command.ts';
 import { HAZARD_OPTION, IMPORT } from './command-line.ts';
 
 /** A hazard that bears on an ask; `before` where it was told earlier. */
@@ -107,10 +107,11 @@ export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   });
 }
 
-/** An answer about the hazard that was asked about: with what was written, whom to call, and the data of a hazard. */
-export function aboutHazard(given: Reply, sighting: Bearer): Reply {
-  const own = hazardReply(sighting);
-  const { call } = hazardAnswer(sighting.hazard, sighting.about);
+/** An entry about the hazard that was asked about: with what was written, whom to call, and the data of a hazard. */
+export function aboutHazard(given: Outcome, command: string | undefined, { sightings: [asked] }: Screened): Outcome {
+  if (!asked || command !== 'handbook' || !('headline' in given)) return given;
+  const own = hazardReply(asked);
+  const { call } = hazardAnswer(asked.hazard, asked.about);
   return {
     ...given,
     lines: [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
@@ -118,6 +119,25 @@ export function aboutHazard(given: Reply, sighting: Bearer): Reply {
     sources: [...given.sources, ...own.sources],
     data: own.data,
   };
+}
+
+/** Hazards of old materials: asking how to take a floor up is first a question about them. */
+const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
+
+/** Whether an answer stands beside what is known of hazards: small talk doesn't, nor an entry that is about other things. */
+export async function standsBeside(
+  { command, optionTexts }: CommandTexts,
+  { sightings }: Screened,
+  bearers: readonly Bearer[],
+): Promise<boolean> {
+  if (bearers.length === 0) return true;
+  const urgent = bearers.some(({ level }) => level === 'emergency');
+  if (command.name === 'talk') return sightings.length === 0 && !urgent;
+  if (command.name !== 'handbook') return true;
+  if (urgent) return false;
+  if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
+  const { entryOf } = await import('../handbook/all-entries.ts');
+  return ['old materials', 'safety'].includes(entryOf(optionTexts.get('entry') ?? '')?.topic ?? '');
 }
 
 /** That a fact was taken note of, where nothing else was asked. */
@@ -144,7 +164,10 @@ export function withHazardsSaid(
   typed: readonly Sighting[],
 ): Outcome {
   const said = bearers.filter(({ hazard, level, before }) =>
-    command === undefined ? before : bearing(hazard, level, command, before) === 'line',
+    // What an entry is about stands in it already.
+    command === undefined || (command === 'handbook' && !before)
+      ? before
+      : bearing(hazard, level, command, before) === 'line',
   );
   const lines = [...new Map(said.map((one) => [one.hazard, one])).values()].sort(byGravity);
   if ('headline' in outcome) {

@@ -45,6 +45,7 @@ import {
   keepingAll,
   refusedBy,
   screenedLine,
+  standsBeside,
   withHazardsSaid,
 } from './hazard-answers.ts';
 import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
@@ -173,7 +174,7 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
   const bearers: readonly Bearer[] = [...typed, ...bearersBefore(whole, here)];
-  const named = (await standsBeside(whole, said, bearers)) ? await commandOf(whole, here) : undefined;
+  const named = 'problems' in whole || (await standsBeside(whole, said, bearers)) ? await commandOf(whole, here) : undefined;
   const instead = answeredInstead({
     text: request.text,
     said,
@@ -199,14 +200,7 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const suggestions = suggestionsFor(whole, here);
   let last: Outcome | undefined;
   for await (const found of outcomesOf(requested, { ...here, holdings: whole.held })) {
-    const [asked] = said.sightings;
-    const worked = asked && named === 'handbook' && 'headline' in found ? aboutHazard(found, asked) : found;
-    const told = withHazardsSaid(
-      worked,
-      asked && named === 'handbook' ? bearers.filter(({ before }) => before) : bearers,
-      named,
-      typed,
-    );
+    const told = withHazardsSaid(aboutHazard(found, named, said), bearers, named, typed);
     const outcome =
       memory && 'headline' in told ? { ...told, seen: memory.seen, ...(opened ? { opens: opened } : {}) } : told;
     last = outcome;
@@ -262,25 +256,6 @@ function bearersBefore(whole: Whole | Problems, { hazards, holdings, request }: 
   const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
   const text = 'problems' in whole ? request.text : whole.line;
   return bearingOn(hazards, text, rooms).map((one) => ({ ...asSighting(one), before: true }));
-}
-
-/** Hazards of old materials: asking how to take a floor up is first a question about them. */
-const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
-
-/** Whether the answer stands beside what is known of hazards: small talk doesn't, nor an entry that is about other things. */
-async function standsBeside(
-  whole: Whole | Problems,
-  { sightings }: Screened,
-  bearers: readonly Bearer[],
-): Promise<boolean> {
-  if ('problems' in whole || bearers.length === 0) return true;
-  const { command, optionTexts } = whole;
-  if (command.name === 'talk') return sightings.length === 0 && bearers.every(({ level }) => level !== 'emergency');
-  if (command.name !== 'handbook') return true;
-  if (bearers.some(({ level }) => level === 'emergency')) return false;
-  if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
-  const { entryOf } = await import('../handbook/all-entries.ts');
-  return ['old materials', 'safety'].includes(entryOf(optionTexts.get('entry') ?? '')?.topic ?? '');
 }
 
 const GENERAL = ['safety', 'sources', 'help'];

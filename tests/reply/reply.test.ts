@@ -72,6 +72,7 @@ const reply = z.strictObject({
   audience: z.enum(['asker', 'channel']),
   data: z.looseObject({ kind: said }),
   needs: z.array(need).min(1).optional(),
+  form: z.strictObject({ command: said, told: z.record(z.string(), z.string()) }).optional(),
 });
 
 const asks = [...commands.flatMap(({ examples }) => examples.map(({ ask }) => ask)), ...DEMO_ASKS];
