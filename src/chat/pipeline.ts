@@ -174,7 +174,8 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
   const bearers: readonly Bearer[] = [...typed, ...bearersBefore(whole, here)];
-  const named = 'problems' in whole || (await standsBeside(whole, said, bearers)) ? await commandOf(whole, here) : undefined;
+  const named =
+    'problems' in whole || (await standsBeside(whole, said, bearers)) ? await commandOf(whole, here) : undefined;
   const instead = answeredInstead({
     text: request.text,
     said,

@@ -2,6 +2,7 @@
 
 import { ASBESTOS_FLOORS_ENTRIES } from './asbestos-floors.ts';
 import { BASEBOARDS_ENTRIES } from './baseboards.ts';
+import { BEFORE_AND_AFTER_ENTRIES } from './before-and-after.ts';
 import { BUYING_ENTRIES } from './buying.ts';
 import { CONCRETE_SLAB_ENTRIES } from './concrete-slab.ts';
 import { COVERING_OVER_ENTRIES } from './covering-over.ts';
@@ -11,13 +12,17 @@ import { EXPANSION_ENTRIES } from './expansion.ts';
 import { FIRM_SUBFLOOR_ENTRIES } from './firm-subfloor.ts';
 import { FIXTURES_ENTRIES } from './fixtures.ts';
 import { FLAT_FLOOR_ENTRIES } from './flat-floor.ts';
+import { FLOOR_CARE_ENTRIES } from './floor-care.ts';
+import { FLOOR_TROUBLES_ENTRIES } from './floor-troubles.ts';
 import { LAYING_ENTRIES } from './laying.ts';
 import { LEAD_AND_DUST_ENTRIES } from './lead-and-dust.ts';
 import { OPENINGS_ENTRIES } from './openings.ts';
 import { PAD_AND_SOUND_ENTRIES } from './pad-and-sound.ts';
+import { PEOPLE_ENTRIES } from './people.ts';
 import { PLANK_DIRECTION_ENTRIES } from './plank-direction.ts';
 import { ROOM_CLIMATE_ENTRIES } from './room-climate.ts';
 import { ROWS_ENTRIES } from './rows.ts';
+import { SPECIAL_PLACES_ENTRIES } from './special-places.ts';
 import { TEARING_OUT_ENTRIES } from './tearing-out.ts';
 import { TOOLS_AND_BODY_ENTRIES } from './tools-and-body.ts';
 import { TRANSITIONS_ENTRIES } from './transitions.ts';
@@ -27,6 +32,7 @@ import { TRIM_JOINTS_ENTRIES } from './trim-joints.ts';
 export const ENTRIES: readonly Entry[] = [
   ...ASBESTOS_FLOORS_ENTRIES,
   ...BASEBOARDS_ENTRIES,
+  ...BEFORE_AND_AFTER_ENTRIES,
   ...BUYING_ENTRIES,
   ...CONCRETE_SLAB_ENTRIES,
   ...COVERING_OVER_ENTRIES,
@@ -35,13 +41,17 @@ export const ENTRIES: readonly Entry[] = [
   ...FIRM_SUBFLOOR_ENTRIES,
   ...FIXTURES_ENTRIES,
   ...FLAT_FLOOR_ENTRIES,
+  ...FLOOR_CARE_ENTRIES,
+  ...FLOOR_TROUBLES_ENTRIES,
   ...LAYING_ENTRIES,
   ...LEAD_AND_DUST_ENTRIES,
   ...OPENINGS_ENTRIES,
   ...PAD_AND_SOUND_ENTRIES,
+  ...PEOPLE_ENTRIES,
   ...PLANK_DIRECTION_ENTRIES,
   ...ROOM_CLIMATE_ENTRIES,
   ...ROWS_ENTRIES,
+  ...SPECIAL_PLACES_ENTRIES,
   ...TEARING_OUT_ENTRIES,
   ...TOOLS_AND_BODY_ENTRIES,
   ...TRANSITIONS_ENTRIES,

@@ -75,7 +75,6 @@ export const FLOOR_CARE_ENTRIES: readonly Entry[] = [
       'paint spilled on vinyl plank',
       'how often to mop',
       'robot vacuum on vinyl plank',
-      'pine sol lvp',
       'bleach on lvp',
       'grout haze',
       'how to get paint off the floor',

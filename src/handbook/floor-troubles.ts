@@ -128,7 +128,7 @@ export const FLOOR_TROUBLES_ENTRIES: readonly Entry[] = [
       'why does floor sound hollow',
       'pops near the wall',
       'new floor is noisy',
-      'sounds like velcro',
+      'sounds like tape being pulled off',
       'clacking floor',
       'crunch in one spot new floor',
       'creak since we put plank down',
