@@ -8,6 +8,7 @@ import { commands } from '../../commands/all.ts';
 import { ENTRIES } from '../../src/handbook/all-entries.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { MODEL_FILE, modelText } from '../../src/language/model.ts';
+import { OTHER_TALK } from '../../src/language/other-talk.ts';
 import { OTHER_TRADES } from '../../src/language/other-trades.ts';
 import { TALK_PHRASES } from '../../src/language/talk-phrases.ts';
 import { type Phrases, train } from '../../src/language/train.ts';
@@ -18,6 +19,7 @@ export const PHRASES: readonly Phrases[] = [
   ...ENTRIES.map(({ id, phrases }) => ({ intent: `handbook ${id}`, phrases })),
   ...TALK_PHRASES,
   ...OTHER_TRADES,
+  ...OTHER_TALK,
 ];
 
 /** Training takes seconds: the same phrases and the same code are trained once. */

@@ -19,6 +19,7 @@ import { OPENINGS_QUOTED } from './handbook-openings.ts';
 import { PAD_AND_SOUND_QUOTED } from './handbook-pad-and-sound.ts';
 import { PEOPLE_QUOTED } from './handbook-people.ts';
 import { PLANK_DIRECTION_QUOTED } from './handbook-plank-direction.ts';
+import { PLANNING_QUOTED } from './handbook-planning.ts';
 import { ROOM_CLIMATE_QUOTED } from './handbook-room-climate.ts';
 import { ROWS_QUOTED } from './handbook-rows.ts';
 import { SPECIAL_PLACES_QUOTED } from './handbook-special-places.ts';
@@ -50,6 +51,7 @@ export const QUOTED: ReadonlyMap<string, QuotedFigure> = new Map(
     ...PAD_AND_SOUND_QUOTED,
     ...PEOPLE_QUOTED,
     ...PLANK_DIRECTION_QUOTED,
+    ...PLANNING_QUOTED,
     ...ROOM_CLIMATE_QUOTED,
     ...ROWS_QUOTED,
     ...SPECIAL_PLACES_QUOTED,

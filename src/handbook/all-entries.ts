@@ -20,6 +20,7 @@ import { OPENINGS_ENTRIES } from './openings.ts';
 import { PAD_AND_SOUND_ENTRIES } from './pad-and-sound.ts';
 import { PEOPLE_ENTRIES } from './people.ts';
 import { PLANK_DIRECTION_ENTRIES } from './plank-direction.ts';
+import { PLANNING_ENTRIES } from './planning.ts';
 import { ROOM_CLIMATE_ENTRIES } from './room-climate.ts';
 import { ROWS_ENTRIES } from './rows.ts';
 import { SPECIAL_PLACES_ENTRIES } from './special-places.ts';
@@ -49,6 +50,7 @@ export const ENTRIES: readonly Entry[] = [
   ...PAD_AND_SOUND_ENTRIES,
   ...PEOPLE_ENTRIES,
   ...PLANK_DIRECTION_ENTRIES,
+  ...PLANNING_ENTRIES,
   ...ROOM_CLIMATE_ENTRIES,
   ...ROWS_ENTRIES,
   ...SPECIAL_PLACES_ENTRIES,
