@@ -6,7 +6,7 @@ import { COMMON_PRACTICE } from '../../src/figures/cited.ts';
 import { RULE_OF_THUMB_PERCENT } from '../../src/figures/floor-figures.ts';
 import { sayArea, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { percent, text } from '../../src/input/options.ts';
-import { type Carton, readCartonArea, readFloorArea } from '../../src/input/parse-area.ts';
+import { type Carton, readCartonArea, readFloorArea, withoutBox } from '../../src/input/parse-area.ts';
 import { type AreaPrice, readPadPrice, readPrice } from '../../src/input/parse-price.ts';
 import { type Read, type Reading, read } from '../../src/input/reading.ts';
 import type { Price } from '../../src/input/readings-made.ts';
@@ -34,7 +34,7 @@ function readMoney(typed: string, reading: Reading): Read<Money> {
   if (/^(?:none|no)$/i.test(typed.trim())) return read({});
   const square = readPadPrice(typed, reading);
   if (square.ok) return read(square.value ? { square: square.value } : {});
-  const each = readPrice(typed.replace(/\s*(?:\/|per|an?|each)\s*(?:carton|box|pack|case)\.?$/i, ''), reading);
+  const each = readPrice(withoutBox(typed), reading);
   return each.ok ? read({ each: each.value }) : each;
 }
 

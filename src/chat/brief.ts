@@ -72,10 +72,19 @@ export function briefOf(reply: Reply): Brief {
   };
 }
 
+/** What somebody wrote of a danger. */
+function isWritten({ topic }: Caution): boolean {
+  return topic.startsWith('hazard-');
+}
+
 /** At most two, gravest first; a lesser one only where it stands alone. */
 function chosen(cautions: readonly Caution[], seen: readonly string[]): readonly Caution[] {
-  const fresh = cautions.filter(({ topic }) => HIDDEN.includes(topic) || !seen.includes(topic));
-  const grave = fresh.filter(({ topic }) => GRAVE.includes(topic) || topic.startsWith('hazard'));
+  const written = cautions.filter(isWritten).map(({ topic }) => topic.slice('hazard-'.length));
+  const fresh = cautions.filter(
+    (one) =>
+      isWritten(one) || (!written.includes(one.topic) && (HIDDEN.includes(one.topic) || !seen.includes(one.topic))),
+  );
+  const grave = fresh.filter((one) => isWritten(one) || GRAVE.includes(one.topic));
   return (grave.length > 0 ? grave : fresh.slice(0, 1)).slice(0, MOST_CAUTIONS);
 }
 
@@ -134,7 +143,7 @@ export function sectionNamed(text: string): SectionId | 'more' | undefined {
   const word = text
     .trim()
     .toLowerCase()
-    .replace(/[.!?]+$/, '')
+    .replace(/[.!?]{1,3}$/, '')
     .replace(/^(?:show|give|list)? ?(?:me )?(?:the )?/, '')
     .replace(/ (?:please|pls)$/, '');
   return BRIEF.words[word];

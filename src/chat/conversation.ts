@@ -58,7 +58,7 @@ async function remember(request: Request, memory: ConversationMemory | undefined
 
 /** What a follow-up may go on from: no project's command, and no small talk. */
 function isRemembered(command: string): boolean {
-  return !command.startsWith('project ') && !['talk', 'help'].includes(command);
+  return !command.startsWith('project ') && !['small-talk', 'help'].includes(command);
 }
 
 /** Keeps a request that was answered, and which cautions this person has now been shown. Never throws. */
@@ -70,7 +70,7 @@ export async function rememberAnswer(
   ports: Ports,
 ): Promise<void> {
   const name = fullName(command);
-  if (name === 'talk' && typed.get('about') === 'start-over') return remember(request, undefined, ports);
+  if (name === 'small-talk' && typed.get('about') === 'start-over') return remember(request, undefined, ports);
   if (!isRemembered(name)) return;
   const open = 'problems' in outcome && outcome.problems[0].got === '' ? outcome.problems[0].option : undefined;
   if (!('headline' in outcome) && open === undefined) return;

@@ -2,6 +2,7 @@
 
 import { fullName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
+import { pairPattern, plainSigns } from '../input/rooms/room-text.ts';
 import { type Measured, measured } from '../language/measured.ts';
 import type { Command } from './command.ts';
 
@@ -27,9 +28,14 @@ const METRIC =
 const FEET = /(?<![a-z])in (?:feet|inches|imperial|feet and inches|square feet|us units)(?: please)?[.!?]?$/;
 const TURNED =
   /(?<![a-z])(?:turn(?:ed)?(?: (?:it|them|the rows|the planks))?(?: (?:around|round|sideways))?|the other (?:way|direction)|other way|crosswise|90 degrees|perpendicular)(?![a-z])/;
-const OUT =
-  /(?<![a-z])(?:cut|take|minus|less|without|missing|subtract|leave)(?![a-z])[^\d]{0,24}(\d[\d./' "-]* ?(?:ft|feet|')? ?(?:x|by) ?\d[\d./' "-]*)/;
-const PAIR = /\d[\d./'" -]* ?(?:ft|feet|'|m|in|")? ?(?:x|by) ?\d[\d./'"-]*(?: ?(?:ft|feet|m|in|mm|cm)(?![a-z]))?/;
+/** Words after which a size is taken off. */
+const OUT = /(?<![a-z])(?:cut|take|minus|less|without|missing|subtract|leave)(?![a-z])/;
+
+/** The first two sides in a text. */
+function pairIn(text: string): string | undefined {
+  return pairPattern().exec(text)?.[0];
+}
+
 const FEWEST_WORDS = 4;
 const MOST_WORDS = 14;
 
@@ -80,7 +86,8 @@ function merged(
     texts.set(option, value);
     found = true;
   };
-  const out = OUT.exec(plain)?.[1];
+  const cut = OUT.exec(plain);
+  const out = cut ? pairIn(plain.slice(cut.index)) : undefined;
   const before = texts.get(place);
   const room = given.room ?? (open === 'room' || open === 'area' ? given.doubtful : undefined);
   if (out !== undefined && before !== undefined) set(place, `${before} - ${out.trim()}`);
@@ -90,7 +97,7 @@ function merged(
     set('box', given.areas[0]);
   else if (given.areas[0] !== undefined && byArea)
     set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
-  else if (out === undefined && open === 'room' && PAIR.test(plain)) set(place, PAIR.exec(plain)?.[0] ?? '');
+  else if (open === 'room' && pairIn(plain) !== undefined) set(place, pairIn(plain) ?? '');
   now = withPlank(given, now, texts, set);
   if (given.price !== undefined) {
     if (texts.has('plank')) set('plank', `${withoutPrice(texts.get('plank') ?? '')}, ${given.price}`);
@@ -120,7 +127,7 @@ function withPlank(
   set: (option: string, value: string) => void,
 ): string {
   const area = texts.get('area') ?? '';
-  const rooms = PAIR.test(area);
+  const rooms = pairIn(plainSigns(area)) !== undefined;
   if (command === 'floor estimate' && rooms && plank !== undefined) {
     texts.set('room', area);
     set('plank', [plank, ...(texts.has('price') ? [texts.get('price')] : [])].join(', '));

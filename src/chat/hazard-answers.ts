@@ -132,7 +132,7 @@ export async function standsBeside(
 ): Promise<boolean> {
   if (bearers.length === 0) return true;
   const urgent = bearers.some(({ level }) => level === 'emergency');
-  if (command.name === 'talk') return sightings.length === 0 && !urgent;
+  if (command.name === 'small-talk') return sightings.length === 0 && !urgent;
   if (command.name !== 'handbook') return true;
   if (urgent) return false;
   if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;

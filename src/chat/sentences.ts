@@ -94,7 +94,7 @@ function fromHeard(
   const given = measured(text, preferences);
   if (heard.kind === 'talk') {
     const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
-    return heard.score >= LIKELY_SCORE ? of('talk', commands, new Map([['about', about]])) : undefined;
+    return heard.score >= LIKELY_SCORE ? of('small-talk', commands, new Map([['about', about]])) : undefined;
   }
   if (heard.kind === 'entry') {
     if (heard.score < LIKELY_SCORE) return undefined;

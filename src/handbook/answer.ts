@@ -40,10 +40,12 @@ function figureOf(id: string, entry: Entry): QuotedFigure {
 }
 
 function filled(text: string, entry: Entry, metric: boolean): string {
-  return text.replace(PLACE, (_, id: string) => {
+  const said = text.replace(PLACE, (_, id: string) => {
     const { us, metric: other = us } = figureOf(id, entry);
     return metric ? other : us;
   });
+  // A figure in words may begin a sentence.
+  return said.replace(/(?<=^|[.!?] )[a-z](?=[a-z]* )/g, (letter) => letter.toUpperCase());
 }
 
 /** Sentences; a first one that is too long for a lead gives up what follows its last clause that fits. */

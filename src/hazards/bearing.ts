@@ -31,6 +31,7 @@ const SHOWS = [
   'project measure',
   'tape',
   'handbook',
+  'small-talk',
 ];
 
 const TELLS = [

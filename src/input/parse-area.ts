@@ -35,7 +35,7 @@ function figuredArea(text: string, preferences: Preferences): ParsedArea | undef
 
 /** The area of a floor: a figure, several with `+`, or rooms by their sides. Never throws. */
 export function readFloorArea(text: string, reading: Reading): Read<ParsedArea> {
-  const parts = text.split(/\s*(?:\+|;|\band\b)\s*/).map((part) => figuredArea(part, reading.preferences));
+  const parts = text.split(/\+|;|\band\b/).map((part) => figuredArea(part, reading.preferences));
   const figures = parts.filter((part) => part !== undefined);
   if (figures.length === parts.length && figures[0]) {
     return read({ area: figures.reduce((sum, { area }) => sum + area, 0n), units: figures[0].units });
@@ -49,7 +49,7 @@ export function readFloorArea(text: string, reading: Reading): Read<ParsedArea> 
 /** What a carton covers: a figure, or a plank's size and how many a carton holds; `none` is undefined. Never throws. */
 export function readCartonArea(text: string, reading: Reading): Read<Carton | undefined> {
   if (/^(?:none|no)$/i.test(text.trim())) return read(undefined);
-  const bare = text.replace(/\s*(?:per|a|an|\/|in a)\s*(?:carton|box|pack|case)\.?$/i, '');
+  const bare = withoutBox(text);
   const figure = figuredArea(bare, reading.preferences);
   if (figure) return read({ area: figure.area, units: figure.units });
   const plank = readPlank(text, reading);
@@ -62,6 +62,14 @@ export function readCartonArea(text: string, reading: Reading): Read<Carton | un
     });
   const { cartonArea, plank: board, units } = plank.value;
   return read({ area: cartonArea, units, board: areaOf(board.width, board.length), perCarton: board.perCarton });
+}
+
+/** What is said of a box without the words for the box. */
+export function withoutBox(text: string): string {
+  return plainSigns(text)
+    .replace(/ {2,}/g, ' ')
+    .trim()
+    .replace(/ ?(?:in a|per|each|an|a|\/) ?(?:carton|box|pack|case)\.?$/, '');
 }
 
 /** One carton; its board where that was told. */

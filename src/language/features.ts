@@ -58,16 +58,24 @@ function stem(word: string): string {
   return bare.length > 4 ? bare.replace(/(.)\1$/, '$1').replace(/e$/, '') : bare;
 }
 
+/** What stands beyond is no question any more. */
+const LONGEST = 1500;
+
 /** Words in order, lowercase and without endings; numbers stand as what they measure. */
 export function wordsOf(text: string): readonly string[] {
   const plain = text
+    .slice(0, LONGEST)
     .toLowerCase()
+    .replace(/\s{2,}/g, ' ')
     .replace(/[’‘`´]/g, "'")
     .replace(/[“”″]/g, '"')
     .replace(/(\d)\s*(?:'|ft\b|feet\b|foot\b)\s*(\d+(?:[\s-]\d+\/\d+)?)?\s*(?:"|in\b|inch(?:es)?\b)?/g, '$1 ft ')
     .replace(/[$€£]\s*\d[\d.,]*/g, ' #money ')
-    .replace(/\d[\d.,]*\s*%/g, ' #percent ')
-    .replace(/\b\d[\d./\s-]*(?:ft|in|m|cm|mm|")?\s*(?:x|×|by)\s*\d[\d./-]*/g, ' #size ')
+    .replace(/(?<![\d.,])\d[\d.,]{0,9} ?%/g, ' #percent ')
+    .replace(
+      /(?<![\d./-])\d[\d./-]{0,9}(?: \d{1,2}\/\d{1,2})? ?(?:ft|in|m|cm|mm|")? ?(?:x|×|by) ?\d[\d./-]{0,9}/g,
+      ' #size ',
+    )
     .replace(/\b(?:1[89]\d\d|20\d\d)s?\b/g, ' #year ')
     .replace(/\b\d+\/\d+\b/g, ' #fraction ')
     .replace(/\d[\d.,]*/g, ' #number ')

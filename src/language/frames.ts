@@ -153,7 +153,7 @@ const edges: Builder = ({ plain }) => {
 };
 
 const OVER =
-  /(\d+(?:[ -]\d+\/\d+|\/\d+|[.,]\d+)? ?(?:"|in(?:ch(?:es)?)?|mm|cm)) ?(?:deep |low |high |dip |gap |out )?(?:over|in|across|per|within) (?:a |an |about )?(\d+(?:[.,]\d+)? ?(?:'|ft|feet|foot|m|meters?|metres?))(?![a-z])/;
+  /(?<![\d.,/-])(\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|[.,]\d{1,3})? ?(?:"|in(?:ch(?:es)?)?|mm|cm)) ?(?:deep |low |high |dip |gap |out )?(?:over|in|across|per|within) (?:a |an |about )?(\d{1,3}(?:[.,]\d{1,3})? ?(?:'|ft|feet|foot|m|meters?|metres?))(?![a-z])/;
 
 const level: Builder = ({ plain, room }) => {
   const [, gap, over] = OVER.exec(plain) ?? [];

@@ -16,7 +16,7 @@ interface ToldFinding {
 }
 
 const PAIR = new RegExp(pairPattern().source);
-const SQUARE = /(?<!\d)\d[\d.,]* ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
+const SQUARE = /(?<![\d.,])\d[\d.,]{0,12} ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
 
 const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
 

@@ -1,4 +1,4 @@
-/** `talk`: one line for what is no question about a floor: hello, thanks, anger, and what this bot can't do. */
+/** `small-talk`: one line for what is no question about a floor: hello, thanks, anger, and what this bot can't do. */
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
@@ -7,11 +7,11 @@ import { reply } from '../src/reply/reply.ts';
 import { SMALL_TALK, TALK_TEXT } from '../src/text/talk-text.ts';
 
 export default defineCommand({
-  name: 'talk',
+  name: 'small-talk',
   summary: 'Small talk, and what is not about floors',
   hidden: true,
   options: z.object({ about: choice(SMALL_TALK, { summary: 'What was said' }) }),
-  examples: [{ ask: 'talk about: hello', headline: TALK_TEXT.hello.lead }],
+  examples: [{ ask: 'small-talk about: hello', headline: TALK_TEXT.hello.lead }],
   run: ({ about }, { assumed }) => {
     const { lead, line, request, label } = TALK_TEXT[about];
     return reply({
