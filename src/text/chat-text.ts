@@ -268,13 +268,15 @@ export const TERMINAL = {
   refusal: 'This is not safe to work out from here',
   emergency: 'This comes first',
   call: 'Who to call',
-  greeting: 'floorhand works out planks, cartons and cuts for your floor. Here is one answer:',
-  prompt: 'Now yours. Type an ask, “help”, or “quit”.',
+  greeting: 'floorhand works out boxes, cuts and trim for a floor you lay. For example:',
+  prompt:
+    'Your turn: type it as you would say it. “more”, “rows”, “why” and “safety” open more of an answer, “help” shows what you can ask, “quit” ends.',
+  working: 'Working on it…',
   otherPort: (port: number, page: string | undefined) =>
     page === undefined
-      ? `Share pages cannot be shown: port ${port} cannot be had, nor another.`
-      : `Port ${port} is taken: share pages are at ${page} while this is open.`,
+      ? `Share pages won’t open: port ${port} is in use, and no other port is free.`
+      : `Port ${port} is in use, so share pages are at ${page} while this is open.`,
   bye: 'Good luck with the floor.',
   usage:
-    'Usage: npm run ask -- [--json] [--all] "planks room: 12x14, plank: 6 x 48 in, 10 per carton" (or asks on standard input, one a line).',
+    'Usage: npm run ask -- [--json] [--all] "planks room: 12x14, plank: 6 x 48 in, 10 per carton" (or requests on standard input, one per line).',
 } as const;

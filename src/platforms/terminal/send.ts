@@ -138,7 +138,12 @@ export function worst(codes: readonly ExitCode[]): ExitCode {
 
 /** Somewhere to write, and what is known of it. */
 export interface Screen {
-  readonly output: Writable & { readonly columns?: number; readonly isTTY?: boolean };
+  readonly output: Writable & {
+    readonly columns?: number;
+    readonly isTTY?: boolean;
+    /** A terminal's own, which knows NO_COLOR and what the terminal can do. */
+    hasColors?(): boolean;
+  };
   readonly json: boolean;
   /** Every section, rather than the brief and what was itself asked for. */
   readonly all?: boolean;
@@ -148,14 +153,45 @@ export interface Screen {
   readonly files?: FilesTo | undefined;
 }
 
+/** How an output is written to; the last column stays free, where some terminals wrap. */
+export function sheetOf(output: Screen['output']): TerminalPage {
+  return {
+    width: Math.max(20, (output.columns || COLUMNS) - 1),
+    colour: output.isTTY === true && output.hasColors?.() !== false,
+  };
+}
+
+/** Milliseconds until somebody at a terminal reads that the answer is on its way. */
+const PATIENCE = 1000;
+
+/** Says once that the answer takes a while; what it gives takes that line away again, where a terminal can. */
+function patience({ output, json }: Screen): () => void {
+  if (json || output.isTTY !== true) return () => undefined;
+  const erases = sheetOf(output).colour;
+  let said = false;
+  const timer = setTimeout(() => {
+    said = true;
+    output.write(erases ? TERMINAL.working : `${TERMINAL.working}\n`);
+  }, PATIENCE);
+  return () => {
+    clearTimeout(timer);
+    if (said && erases) output.write('\r\u001b[K');
+  };
+}
+
 /** Writes the last of the answers (a terminal is not edited in place) and gives its exit code. */
 export async function send(answers: AsyncIterable<Answer>, screen: Screen): Promise<ExitCode> {
   const { output, json, all, pictures, files } = screen;
   let last: Answer | undefined;
-  for await (const answer of answers) last = answer;
+  const answered = patience(screen);
+  try {
+    for await (const answer of answers) last = answer;
+  } finally {
+    answered();
+  }
   if (!last) throw new Error('an ask without an answer');
   const given = toJson(last);
-  const sheet = { width: Math.max(20, (output.columns || COLUMNS) - 1), colour: output.isTTY === true };
+  const sheet = sheetOf(output);
   const text = json ? JSON.stringify(given.object) : all ? render(last, sheet) : renderBrief(last, sheet);
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
