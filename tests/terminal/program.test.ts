@@ -108,7 +108,7 @@ describe('start', () => {
   it('with nothing piped shows a worked answer and exits with 0', async () => {
     const { code, out, err } = await run([]);
     expect([code, err]).toEqual([0, '']);
-    expect(out.startsWith(`${TERMINAL.greeting}\n\n> planks `)).toBe(true);
+    expect(out.startsWith(`${TERMINAL.greeting}\n\n> how many `)).toBe(true);
     expect(out).toMatch(/\nBuy \d+ cartons /);
   });
 

@@ -1,10 +1,10 @@
 /** Asks from streams: lines answered in order, and a conversation at a prompt. */
 
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough, Writable } from 'node:stream';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';
@@ -31,6 +31,12 @@ class Paper extends Writable {
     this.text += chunk.toString();
     done();
   }
+}
+
+/** What stays on a terminal: without lines that are erased, and the marks that move the cursor and make letters bold. */
+function bare(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken away
+  return text.replace(/[^\n]*\r\u001b\[K|\u001b\[[0-9;]*[A-Za-z]/g, '');
 }
 
 function session(typed: string, part: Partial<Conversation> = {}): Conversation & { readonly output: Paper } {
@@ -158,10 +164,7 @@ describe('sending', () => {
   it('takes the usual width where a terminal tells none', async () => {
     const [given, notGiven] = [new Paper(false, 80), new Paper(true, 0)];
     for (const output of [given, notGiven]) await ask('tape 1 ft in mm', session('', { output }));
-    const bare = notGiven.text
-      .replaceAll(`${String.fromCharCode(27)}[1m`, '')
-      .replaceAll(`${String.fromCharCode(27)}[22m`, '');
-    expect(bare).toBe(given.text);
+    expect(bare(notGiven.text)).toBe(given.text);
   });
 
   it('keeps to the terminal’s width', async () => {
@@ -169,14 +172,79 @@ describe('sending', () => {
     await ask('planks 12x14, plank: 6 x 48 in, 10 per carton', session('', { output }));
     expect(
       Math.max(
-        ...output.text
-          .replaceAll('\u001b[1m', '')
-          .replaceAll('\u001b[22m', '')
+        ...bare(output.text)
           .split('\n')
           .map((line) => line.length),
       ),
     ).toBeLessThan(50);
     expect(output.text).toContain('\u001b[1mBuy 10 cartons');
+  });
+});
+
+describe('colors', () => {
+  it.each([
+    ['a terminal', true, undefined, true],
+    ['a terminal that says it has colors', true, true, true],
+    ['a terminal without colors, or with NO_COLOR set', true, false, false],
+    ['a pipe', false, true, false],
+  ])('%s', async (_name, isTTY, colors, bold) => {
+    const output = Object.assign(new Paper(isTTY), colors === undefined ? {} : { hasColors: () => colors });
+    await ask("tape 1' + 2'", session('', { output }));
+    expect(output.text.includes('\u001b[1m')).toBe(bold);
+    expect(bare(output.text)).toMatch(/^1' \+ 2' = 3'\n/);
+  });
+});
+
+describe('a word of progress', () => {
+  const refused: Answer = { why: 'Not safe.', call: 'An engineer.', cautions: [], data: unsafe('structure') };
+
+  beforeEach(() => {
+    vi.useFakeTimers();
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  /** What is on the screen while an answer takes so long, and once it is there. */
+  async function sent(milliseconds: number, output: Paper, json = false) {
+    let answered = (): void => undefined;
+    const waiting = new Promise<void>((resolve) => {
+      answered = resolve;
+    });
+    async function* late(): AsyncGenerator<Answer> {
+      await waiting;
+      yield refused;
+    }
+    const code = send(late(), { output, json });
+    await vi.advanceTimersByTimeAsync(milliseconds);
+    const meanwhile = output.text;
+    answered();
+    expect(await code).toBe(3);
+    await vi.advanceTimersByTimeAsync(10_000);
+    return { meanwhile, text: output.text };
+  }
+
+  it('comes at a terminal after a second, once, and the answer takes its place', async () => {
+    const { meanwhile, text } = await sent(5000, new Paper(true));
+    expect(meanwhile).toBe(TERMINAL.working);
+    expect(text.startsWith(`${TERMINAL.working}\r\u001b[K\u001b[1m`)).toBe(true);
+    expect(text.split(TERMINAL.working)).toHaveLength(2);
+  });
+
+  it('has a line of its own where nothing can be erased', async () => {
+    const { meanwhile, text } = await sent(5000, Object.assign(new Paper(true), { hasColors: () => false }));
+    expect(meanwhile).toBe(`${TERMINAL.working}\n`);
+    expect(text.startsWith(`${TERMINAL.working}\n${TERMINAL.refusal}`)).toBe(true);
+  });
+
+  it.each([
+    ['before a second', 900, new Paper(true), false],
+    ['into a pipe', 5000, new Paper(false), false],
+    ['as JSON', 5000, new Paper(true), true],
+  ])('does not come %s', async (_name, milliseconds, output, json) => {
+    const { meanwhile, text } = await sent(milliseconds, output, json);
+    expect(meanwhile).toBe('');
+    expect(text).not.toContain(TERMINAL.working);
   });
 });
 
@@ -191,12 +259,25 @@ describe('a conversation', () => {
     const given = session("tape 1' + 2'\n\n  Quit \ntape 5'\n");
     await converse(WORKED_ASK, given);
     const { text } = given.output;
-    const places = [TERMINAL.greeting, `> ${WORKED_ASK}`, 'Buy ', TERMINAL.prompt, "1' + 2' = 3'", TERMINAL.bye];
+    const begins = TERMINAL.prompt.slice(0, 30);
+    const places = [TERMINAL.greeting, `> ${WORKED_ASK}`, 'Buy ', begins, "1' + 2' = 3'", TERMINAL.bye];
     const at = places.map((part) => text.indexOf(part));
     expect(at).not.toContain(-1);
     expect([...at].sort((a, b) => a - b)).toEqual(at);
     expect(text).not.toContain("5' = 5'");
     expect(text.endsWith(`${TERMINAL.bye}\n`)).toBe(true);
+  });
+
+  it('greets in twenty lines at most with the prompt in sight, and saves no picture of the example', async () => {
+    const given = session('quit\n', { output: new Paper(true, 80), pictures: join(folder, 'pictures') });
+    await converse(WORKED_ASK, given);
+    const shown = bare(given.output.text).split('> quit')[0] ?? '';
+    const lines = shown.slice(0, shown.lastIndexOf('> ') + 2).split('\n');
+    expect(lines.length).toBeLessThanOrEqual(20);
+    expect(lines.at(-1)?.endsWith('> ')).toBe(true);
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThan(80);
+    for (const word of ['more', 'rows', 'why', 'safety', 'help', 'quit']) expect(shown).toContain(`“${word}”`);
+    expect(existsSync(join(folder, 'pictures'))).toBe(false);
   });
 
   it.each(['exit', 'bye', ''])('ends at “%s” too', async (word) => {

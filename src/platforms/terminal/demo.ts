@@ -4,9 +4,8 @@ const FLAT =
   "hall 3'6\" x 14'; living walk 13' right 4' left 2' right 7' right 2' left 4' right 13' right; bedroom 11' x 12'6\" + 2' x 5' closet";
 const PLANK = '7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft, attached pad';
 
-/** The ask that greets whoever starts the terminal. */
-export const WORKED_ASK =
-  "planks room: bedroom 11' x 12'6\" + 2' x 5' closet, plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft";
+/** The example that greets whoever starts the terminal. */
+export const WORKED_ASK = 'how many boxes for 12x14, planks 7x48, 23 sq ft a box?';
 
 /** The conversation, ask by ask. */
 export const DEMO_ASKS: readonly string[] = [

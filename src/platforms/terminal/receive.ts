@@ -10,8 +10,8 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
 import { fullName, listed, optionsOf, typedName } from '../../input/command-shape.ts';
 import { TERMINAL } from '../../text/chat-text.ts';
-import { HISTORY } from './render.ts';
-import { type ExitCode, type FilesTo, type Screen, send, worst } from './send.ts';
+import { HISTORY, wrap } from './render.ts';
+import { type ExitCode, type FilesTo, type Screen, send, sheetOf, worst } from './send.ts';
 
 // The terminal's history: one ask a line, in a file the asker chose, or nowhere.
 
@@ -147,7 +147,8 @@ export async function askLines(session: Session, shown: Shown = {}): Promise<Exi
 /** One worked answer, then a prompt with history and completion until the input ends or `quit`. */
 export async function converse(worked: string, session: Conversation): Promise<void> {
   await showWorked(worked, session);
-  session.output.write(`\n${TERMINAL.prompt}\n`);
+  const { output } = session;
+  session.output.write(`\n${wrap(TERMINAL.prompt, sheetOf(output).width).join('\n')}\n`);
   const prompt = createInterface({
     input: session.input,
     output: session.output as Writable,
@@ -155,7 +156,7 @@ export async function converse(worked: string, session: Conversation): Promise<v
     historySize: HISTORY,
     removeHistoryDuplicates: true,
     completer: (line: string) => completed(line, session),
-    prompt: '> ',
+    prompt: sheetOf(output).colour ? '\u001b[1m>\u001b[22m ' : '> ',
   });
   let open = true;
   prompt.once('close', () => {
@@ -185,10 +186,11 @@ async function completed(line: string, { commands, suggest }: Conversation): Pro
   return [likely.filter((text) => text.toLowerCase().startsWith(typed.toLowerCase())), typed];
 }
 
-/** The worked answer that greets: the ask, then what it gives. */
+/** The worked answer that greets: the request, then its answer. A greeting leaves no files behind. */
 export async function showWorked(worked: string, session: Session): Promise<void> {
-  session.output.write(`${TERMINAL.greeting}\n\n> ${worked}\n`);
-  await ask(worked, session);
+  const { output } = session;
+  output.write(`${wrap(TERMINAL.greeting, sheetOf(output).width).join('\n')}\n\n> ${worked}\n`);
+  await ask(worked, { ...session, pictures: undefined });
 }
 
 /** A whole conversation, each ask shown before its answer. */
