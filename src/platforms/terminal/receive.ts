@@ -11,7 +11,7 @@ import type { Request } from '../../chat/ports.ts';
 import { fullName, listed, optionsOf, typedName } from '../../input/command-shape.ts';
 import { TERMINAL } from '../../text/chat-text.ts';
 import { HISTORY, wrap } from './render.ts';
-import { type ExitCode, type FilesTo, type Screen, send, sheetOf, worst } from './send.ts';
+import { type ExitCode, type FilesTo, type Screen, send, terminalPage, worst } from './send.ts';
 
 // The terminal's history: one ask a line, in a file the asker chose, or nowhere.
 
@@ -148,7 +148,7 @@ export async function askLines(session: Session, shown: Shown = {}): Promise<Exi
 export async function converse(worked: string, session: Conversation): Promise<void> {
   await showWorked(worked, session);
   const { output } = session;
-  session.output.write(`\n${wrap(TERMINAL.prompt, sheetOf(output).width).join('\n')}\n`);
+  session.output.write(`\n${wrap(TERMINAL.prompt, terminalPage(output).width).join('\n')}\n`);
   const prompt = createInterface({
     input: session.input,
     output: session.output as Writable,
@@ -156,7 +156,7 @@ export async function converse(worked: string, session: Conversation): Promise<v
     historySize: HISTORY,
     removeHistoryDuplicates: true,
     completer: (line: string) => completed(line, session),
-    prompt: sheetOf(output).colour ? '\u001b[1m>\u001b[22m ' : '> ',
+    prompt: terminalPage(output).colour ? '\u001b[1m>\u001b[22m ' : '> ',
   });
   let open = true;
   prompt.once('close', () => {
@@ -189,7 +189,7 @@ async function completed(line: string, { commands, suggest }: Conversation): Pro
 /** The worked answer that greets: the request, then its answer. A greeting leaves no files behind. */
 export async function showWorked(worked: string, session: Session): Promise<void> {
   const { output } = session;
-  output.write(`${wrap(TERMINAL.greeting, sheetOf(output).width).join('\n')}\n\n> ${worked}\n`);
+  output.write(`${wrap(TERMINAL.greeting, terminalPage(output).width).join('\n')}\n\n> ${worked}\n`);
   await ask(worked, { ...session, pictures: undefined });
 }
 

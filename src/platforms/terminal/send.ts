@@ -154,7 +154,7 @@ export interface Screen {
 }
 
 /** How an output is written to; the last column stays free, where some terminals wrap. */
-export function sheetOf(output: Screen['output']): TerminalPage {
+export function terminalPage(output: Screen['output']): TerminalPage {
   return {
     width: Math.max(20, (output.columns || COLUMNS) - 1),
     colour: output.isTTY === true && output.hasColors?.() !== false,
@@ -167,7 +167,7 @@ const PATIENCE = 1000;
 /** Says once that the answer takes a while; what it gives takes that line away again, where a terminal can. */
 function patience({ output, json }: Screen): () => void {
   if (json || output.isTTY !== true) return () => undefined;
-  const erases = sheetOf(output).colour;
+  const erases = terminalPage(output).colour;
   let said = false;
   const timer = setTimeout(() => {
     said = true;
@@ -191,7 +191,7 @@ export async function send(answers: AsyncIterable<Answer>, screen: Screen): Prom
   }
   if (!last) throw new Error('an ask without an answer');
   const given = toJson(last);
-  const sheet = sheetOf(output);
+  const sheet = terminalPage(output);
   const text = json ? JSON.stringify(given.object) : all ? render(last, sheet) : renderBrief(last, sheet);
   await written(`${text}\n`, screen);
   if (!json && pictures) await written(await savedLines(last, pictures), screen);
