@@ -13,6 +13,7 @@ import { countCuts } from '../../src/layout/cutting.ts';
 import { largestOf } from '../../src/layout/direction.ts';
 import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import { handedInRows, notCompared } from '../../src/text/floor-problems-text.ts';
 import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts';
 import { cents, portion } from '../../src/units/length.ts';
@@ -126,6 +127,7 @@ function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context)
   const others = [...context.optionTexts].filter(([option]) => !['room', 'planks', 'pad'].includes(option));
   return reply({
     headline: headline(weighed, saying),
+    lines: weighed.map((one) => choiceLine(one, saying)),
     blocks: [table(weighed, saying), winners(weighed, saying), picture(weighed, saying)],
     assumed: weighed[0]?.laid.assumed ?? context.assumed,
     cautions: worded(cautionsFor('laying')),
@@ -136,6 +138,12 @@ function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context)
     })),
     data: resultOf(weighed),
   });
+}
+
+function choiceLine(one: Weighed, saying: Saying): string {
+  const { choice, laid, wastePercent } = one;
+  const waste = `${sayNumber(wastePercent, saying, 1)} %`;
+  return FLOOR_BRIEF.choice(choice.name, laid.purchase.cartons, laid.plan.planks, waste, total(one, saying));
 }
 
 function total(one: Weighed, saying: Saying): string | undefined {
@@ -186,6 +194,7 @@ function table(weighed: readonly Weighed[], saying: Saying): Block {
   ].filter(([, ...values]) => values.some((value) => value !== COMPARE.notGiven));
   return {
     kind: 'table',
+    section: 'list',
     title: COMPARE.title,
     columns: [COMPARE.measure, ...weighed.map(({ choice }) => choice.name)],
     rows,
@@ -239,7 +248,7 @@ function winners(weighed: readonly Weighed[], saying: Saying): Block {
     ({ choice }) => choice.reflectance && -choice.reflectance,
     ({ choice }) => `${choice.reflectance} %`,
   );
-  return { kind: 'facts', title: COMPARE.winners, facts };
+  return { kind: 'facts', section: 'why', title: COMPARE.winners, facts };
 }
 
 /** Result data of kind compare: money in cents before tax, the area wall to wall in square ticks. */

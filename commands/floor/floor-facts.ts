@@ -68,7 +68,7 @@ export function keepBlocks({ plan, waiting }: LaidFloor, saying: Saying): readon
     plan.regions.map(({ name }) => name),
     waiting,
   );
-  return [{ kind: 'steps', title: HOME.keepTitle, steps: [order, ...steps] }];
+  return [{ kind: 'steps', section: 'cuts', title: HOME.keepTitle, steps: [order, ...steps] }];
 }
 
 /** Shortest offcut told of: what still makes a start or an end piece, or fills a closet. */
@@ -88,7 +88,7 @@ export function leftoverBlock({ plan, purchase }: LaidFloor, saying: Saying): Bl
     },
     ...(left.strips.length === 0 ? [] : [{ label: HOME.leftRips, value: sayStrips(left, saying) }]),
   ];
-  return { kind: 'facts', title: HOME.leftTitle, facts };
+  return { kind: 'facts', section: 'details', title: HOME.leftTitle, facts };
 }
 
 /** Lengths with how many there are of each, the longest first. */
@@ -152,7 +152,7 @@ export function buyFacts({ plan, purchase, said: cost, carton, searching }: Laid
     { label: BUY.waste, value: `${sayNumber(waste, saying, 1)} %` },
     { label: BUY.byArea, value: `${counted(thumb, 'plank')}, ${counted(thumbCartons, 'carton')}` },
   ];
-  return { kind: 'facts', title: BUY.title, facts };
+  return { kind: 'facts', section: 'buy', title: BUY.title, facts };
 }
 
 /** True where walls step: planks may be cut round them. */
@@ -208,7 +208,7 @@ export function layFacts(laid: LaidFloor, others: readonly string[], saying: Say
     },
   );
   if (others.length > 0) facts.push({ label: LAY.others, value: others.join('; ') });
-  return { kind: 'facts', title: LAY.title, facts };
+  return { kind: 'facts', section: 'details', title: LAY.title, facts };
 }
 
 // What a laid floor takes: planks with what goes wrong, and a pad where none is attached.

@@ -4,7 +4,7 @@ import type { Context, Outcome } from '../../src/chat/command.ts';
 import { planAsGiven } from '../../src/drawing/floor-plans.ts';
 import type { SawPiece } from '../../src/reply/job-sheet.ts';
 import type { Need } from '../../src/reply/need.ts';
-import { type Reply, type Result, reply } from '../../src/reply/reply.ts';
+import { type Block, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { planksHeadline } from '../../src/text/floor-text.ts';
 import { GUIDES } from '../../src/text/sheets-text.ts';
 import { floorNeeds } from './floor-facts.ts';
@@ -71,7 +71,12 @@ export function guidesReply(
   const [first] = guides;
   return reply({
     headline: GUIDES.headline(guides.map(({ room }) => room)),
-    blocks: guides.map(({ reply }) => ({ kind: 'text', text: reply.headline })),
+    lines: guides.map(({ reply }) => reply.headline),
+    opens: 'rows',
+    blocks: guides.flatMap(({ reply }): readonly Block[] => [
+      { kind: 'text', section: 'rows', text: reply.headline },
+      ...reply.blocks.flatMap((block) => (block.kind === 'table' ? [{ ...block, section: 'rows' as const }] : [])),
+    ]),
     assumed,
     cautions: first?.reply.cautions ?? [],
     sources: first?.reply.sources ?? [],

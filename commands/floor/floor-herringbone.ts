@@ -18,12 +18,14 @@ import {
 import type { Home } from '../../src/layout/home-regions.ts';
 import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import { borderOfHanded, clickInHerringbone, noBorder } from '../../src/text/floor-problems-text.ts';
 import { BUY, counted, LAY, SHAPE } from '../../src/text/floor-text.ts';
 import { type BoughtBoards, boardsHeadline, HERRING, HERRING_STEPS } from '../../src/text/home-text.ts';
 import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 import { layHerringboneAway } from '../../src/workers/solve.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
+import { floorLine } from './floor-brief.ts';
 import { floorNeeds, homeFacts, wallToWall } from './floor-facts.ts';
 import type { AreasAsk } from './floor-options.ts';
 import { type Cost, floorFormat, type LaidFloor, priceOf, requestedAreas } from './lay.ts';
@@ -83,7 +85,7 @@ function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: S
       value: `${counted(thumb, 'board')}, ${counted(roundUpRatio(BigInt(thumb), BigInt(plank.perCarton)), 'carton')}`,
     },
   ];
-  return { kind: 'facts', title: BUY.title, facts };
+  return { kind: 'facts', section: 'buy', title: BUY.title, facts };
 }
 
 /** How the field lies. */
@@ -102,7 +104,7 @@ export function fieldFacts(laid: BoughtHerring, saying: Saying): Block {
     },
     { label: HERRING.rules, value: HERRING.kept(sayCut(rules.gap, saying), sayCut(rules.kerf, saying)) },
   ];
-  return { kind: 'facts', title: LAY.title, facts };
+  return { kind: 'facts', section: 'details', title: LAY.title, facts };
 }
 
 function wayOf(frame: number, outline: readonly (readonly [number, number])[]): string {
@@ -146,6 +148,7 @@ export function cutTables({ plank, rules, regions }: HerringPlan, saying: Saying
     return [
       {
         kind: 'table',
+        section: 'cuts',
         title: HERRING.cutsTitle(name),
         columns,
         rows: rules.handed ? rows : rows.map((row) => row.filter((_, i) => i !== 1)),
@@ -263,17 +266,33 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
   return { plan, home, assumed, purchase, ...priceOf(purchase.cartons, ask, context) };
 }
 
+/** Rooms, boards and pattern in words. */
+export function fieldLine(plan: HerringPlan, saying: Saying): string {
+  return floorLine(plan, FLOOR_BRIEF.herringbone(plan.rules.border), saying, 'boards');
+}
+
+/** The lines that are seen first. */
+function herringLines(plan: HerringPlan, saying: Saying): readonly string[] {
+  return [
+    fieldLine(plan, saying),
+    FLOOR_BRIEF.cuts(plan.whole, plan.pieces),
+    ...(plan.hands ? [FLOOR_BRIEF.hands(plan.hands.A, plan.hands.B)] : []),
+  ];
+}
+
 /** The answer for a laid herringbone, without its pictures. */
 export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = floorFormat(ask, context);
   return reply({
     headline: boardsHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
+    lines: herringLines(plan, saying),
     blocks: [
       herringFacts(laid, saying),
       fieldFacts(laid, saying),
       {
         kind: 'steps',
+        section: 'how',
         title: HERRING_STEPS.title,
         steps: plan.rules.handed ? HERRING_STEPS.handed : HERRING_STEPS.none,
       },

@@ -196,9 +196,18 @@ export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
   const scattered = plan.rules.pattern.name === 'scattered';
   const moved = [...off].map(([room, rows]) => (scattered ? notScattered : offPattern)(room, [...rows]));
   return [
-    ...(hard.length > 0 ? [{ kind: 'steps' as const, title: BROKEN_TITLE, steps: [...new Set(hard)] }] : []),
+    ...(hard.length > 0
+      ? [{ kind: 'steps' as const, section: 'details' as const, title: BROKEN_TITLE, steps: [...new Set(hard)] }]
+      : []),
     ...(moved.length > 0
-      ? [{ kind: 'steps' as const, title: scattered ? NOT_SCATTERED_TITLE : OFF_PATTERN_TITLE, steps: moved }]
+      ? [
+          {
+            kind: 'steps' as const,
+            section: 'details' as const,
+            title: scattered ? NOT_SCATTERED_TITLE : OFF_PATTERN_TITLE,
+            steps: moved,
+          },
+        ]
       : []),
   ];
 }

@@ -24,6 +24,7 @@ export function guideTables(plan: Plan, saying: Saying): readonly Block[] {
   const ledger = new CutLedger(plan);
   return plan.regions.map((region) => ({
     kind: 'table' as const,
+    section: 'rows' as const,
     title: GUIDE.title(region.name),
     columns: GUIDE.columns,
     rows: regionRows(region, plan, ledger, saying),

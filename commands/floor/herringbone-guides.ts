@@ -18,6 +18,7 @@ import {
   boardKinds,
   cutTables,
   fieldFacts,
+  fieldLine,
   type HerringAsk,
   herringReply,
   herringResult,
@@ -62,10 +63,13 @@ function regionReply(region: HerringRegion, laid: BoughtHerring, whole: Reply, s
   return {
     ...whole,
     headline: HERRING_DRAWING.headline(region.name, region.boards.length, cut),
+    lines: [fieldLine(alone, saying)],
+    opens: 'cuts',
     blocks: [
       fieldFacts({ ...laid, plan: alone, home: { ...home, doorways } }, saying),
       {
         kind: 'steps',
+        section: 'how',
         title: HERRING_STEPS.title,
         steps: plan.rules.handed ? HERRING_STEPS.handed : HERRING_STEPS.none,
       },

@@ -14,6 +14,7 @@ import { worded } from '../../src/text/caution-text.ts';
 import { noSuchRoom } from '../../src/text/floor-problems-text.ts';
 import { counted, largestTaken, oneRoomHeadline, STEPS } from '../../src/text/floor-text.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
+import { roomLines } from './floor-brief.ts';
 import { layFacts } from './floor-facts.ts';
 import { answerHerringbone } from './floor-herringbone.ts';
 import { brokenBlocks, floorOptions, type PlanksAsk } from './floor-options.ts';
@@ -105,11 +106,13 @@ export async function roomReply(
       counted(planks, 'plank'),
       pieces.filter(({ part }) => part !== 'whole').length,
     ),
+    lines: roomLines(alone, region, saying),
+    opens: 'rows',
     blocks: [
       ...(await inSteps(drawRoom(given, region))).map((drawing) => ({ kind: 'picture' as const, drawing })),
       layFacts({ ...laid, plan: alone, home: { ...laid.home, doorways } }, [], saying),
       ...brokenBlocks(alone, saying),
-      { kind: 'steps', title: STEPS.title, steps: stepsFor(alone) },
+      { kind: 'steps', section: 'how', title: STEPS.title, steps: stepsFor(alone) },
       ...tables.filter((_, i) => plan.regions[i] === region),
     ],
     assumed: laid.assumed,

@@ -12,10 +12,12 @@ import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
 import type { Plan } from '../../src/layout/floor.ts';
 import { type Action, type Block, type Fact, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import { ACTIONS, LAY, planksHeadline, RULES_TITLE, STEPS, sayFloorRule, WAY } from '../../src/text/floor-text.ts';
 import { type Length, TICKS_PER_MM } from '../../src/units/length.ts';
 import { layAway } from '../../src/workers/solve.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
+import { floorLines, type Saver } from './floor-brief.ts';
 import { buyFacts, floorNeeds, keepBlocks, layFacts, leftoverBlock } from './floor-facts.ts';
 import { answerHerringbone } from './floor-herringbone.ts';
 import { brokenBlocks, floorOptions, type PlanksAsk, patternOf } from './floor-options.ts';
@@ -25,23 +27,34 @@ import { sureBlock } from './sure.ts';
 
 // What the same floor needs in the other patterns, in a phrase each.
 
+interface OtherPattern {
+  readonly phrase: string;
+  readonly saver?: Saver;
+}
+
 /** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
-async function otherPatterns(areas: readonly CoveredArea[], ask: PlanksAsk, plan: Plan): Promise<readonly string[]> {
+async function otherPatterns(
+  areas: readonly CoveredArea[],
+  ask: PlanksAsk,
+  plan: Plan,
+): Promise<readonly OtherPattern[]> {
   const { plank, rules } = plan;
   const hard = hardBreaks(plan);
   const cartonsOf = (planks: number): number => purchaseOf(planks, ask.mistakes, ask.spares, plank.perCarton).cartons;
-  const phrases: string[] = [];
+  const found: OtherPattern[] = [];
   for (const name of PATTERN_NAMES.filter((one) => one !== rules.pattern.name)) {
     await otherWork();
     const pattern = patternOf({ name }, plank, rules.stagger, ask.room.units);
     const other = await layAway(areas, plank, { ...rules, pattern }, plan.planks);
     const cartons = cartonsOf(other.planks);
     const broken = hardBreaks(other);
-    phrases.push(
-      LAY.other(name, other.planks, cartons, cartonsOf(plan.planks) - cartons, broken, hard > 0 && broken === 0),
-    );
+    const saved = cartonsOf(plan.planks) - cartons;
+    found.push({
+      phrase: LAY.other(name, other.planks, cartons, saved, broken, hard > 0 && broken === 0),
+      ...(saved > 0 && broken <= hard && { saver: { cartons, line: FLOOR_BRIEF.pattern(cartons, name) } }),
+    });
   }
-  return phrases;
+  return found;
 }
 
 function hardBreaks(plan: Plan): number {
@@ -59,7 +72,7 @@ async function wayFact(
   first: Plan,
   ask: PlanksAsk,
   given: boolean,
-): Promise<Fact | undefined> {
+): Promise<{ readonly fact: Fact; readonly saver?: Saver } | undefined> {
   if (ask.direction.kind === 'each') return undefined;
   const { plank, rules } = first;
   const other = await layAway(quarterTurned(areas), plank, rules, first.planks);
@@ -69,7 +82,13 @@ async function wayFact(
   const { turned, reasons } = betterWay(here, there);
   const why = reasons.map(WAY.reason);
   const otherTakes = { planks: other.planks, cartons: there.cartons };
-  return { label: WAY.label, value: turned ? WAY.turn(given, otherTakes, why) : WAY.stay(given, otherTakes, why) };
+  return {
+    fact: { label: WAY.label, value: turned ? WAY.turn(given, otherTakes, why) : WAY.stay(given, otherTakes, why) },
+    ...(turned &&
+      there.cartons < here.cartons && {
+        saver: { cartons: there.cartons, line: FLOOR_BRIEF.turned(there.cartons) },
+      }),
+  };
 }
 
 // From the options of `floor planks` to its answer.
@@ -102,9 +121,12 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const given = context.optionTexts.has('direction');
   const way = laid.plan.planks <= COMPARED_PLANKS ? await wayFact(first.areas, first.plan, ask, given) : undefined;
-  const lay = layFacts(laid, others, saying, way);
+  const phrases = others.map(({ phrase }) => phrase);
+  const lay = layFacts(laid, phrases, saying, way?.fact);
   const sure = await sureBlock(ask, laid, saying, first.plan.planks - laid.plan.planks);
-  yield { ...reply, blocks: [...(buy ? [buy] : []), sure, lay, ...pictures, ...blocks] };
+  const savers = [...others, ...(way ? [way] : [])].flatMap(({ saver }) => saver ?? []);
+  const lines = floorLines(laid.plan, saying, { savers, sure: sure.lines });
+  yield { ...reply, lines, blocks: [...(buy ? [buy] : []), sure.block, lay, ...pictures, ...blocks] };
 }
 
 /** What to buy and how to lay it, for a laid floor. */
@@ -113,11 +135,12 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
   const saying = floorFormat(ask, context);
   return reply({
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
+    lines: floorLines(plan, saying),
     blocks: [
       buyFacts(laid, saying),
       layFacts(laid, [], saying),
       ...brokenBlocks(plan, saying),
-      { kind: 'steps', title: STEPS.title, steps: stepsFor(plan) },
+      { kind: 'steps', section: 'how', title: STEPS.title, steps: stepsFor(plan) },
       ...keepBlocks(laid, saying),
       ...guideTables(plan, saying),
       leftoverBlock(laid, saying),
@@ -137,7 +160,7 @@ function rulesBlock(plan: Plan, cartons: number, attachedPad: boolean | undefine
   const longRun = plan.regions.some(({ rows }) => longestSpan(rows) >= LONG_RUN.value);
   const smallGap = plan.rules.gap < wholeMillimetres(PERIMETER_GAP.value);
   const items = floorRules({ lock: plan.plank.lock, attachedPad, cartons, longRun, smallGap }).map(sayFloorRule);
-  return { kind: 'checklist', title: RULES_TITLE, items };
+  return { kind: 'checklist', section: 'checklist', title: RULES_TITLE, items };
 }
 
 /** A metric tape shows no finer: 6 mm is the standard gap there. */

@@ -10,6 +10,7 @@ import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Progress, RestPiece, RestPlan, RestStock } from '../../src/layout/resume-floor.ts';
 import { type Block, type Fact, type Problem, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import {
   allLaid,
   noSuchRoomSoFar,
@@ -56,7 +57,9 @@ function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[
         return [[label, ...ripped].join(', '), ...runCells(run, say, source)];
       });
     });
-    return [{ kind: 'table', title: RESUME.guide(name), columns: GUIDE.columns, rows: cells }];
+    return [
+      { kind: 'table', section: 'rows' as const, title: RESUME.guide(name), columns: GUIDE.columns, rows: cells },
+    ];
   });
 }
 
@@ -299,16 +302,46 @@ function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, 
             RESUME.offcuts(begun.stock.offcuts.length),
             begun.stock.planks - rest.planks,
           ),
+    lines: linesOf(plan, begun, rest, ask['so-far'].broken, saying),
     blocks: [
-      { kind: 'facts', title: RESUME.title, facts: factsOf(plan, begun, rest, ask['so-far'].broken, cartons, saying) },
+      {
+        kind: 'facts',
+        section: 'details',
+        title: RESUME.title,
+        facts: factsOf(plan, begun, rest, ask['so-far'].broken, cartons, saying),
+      },
       ...brokenBlocks({ ...plan, broken: rest.broken }, saying),
-      { kind: 'steps', title: RESUME.read, steps: RESUME.steps },
+      { kind: 'steps', section: 'how', title: RESUME.read, steps: RESUME.steps },
       ...restTables(plan, rest, saying),
     ],
     assumed: [...laid.assumed, ...begun.notes],
     cautions: worded(cautionsFor('laying')),
     data,
   });
+}
+
+/** What is laid, what the rest takes, and the last rows as they lie, for somebody to check. */
+function linesOf(plan: Plan, { progress }: Begun, rest: RestPlan, broke: number, saying: Saying): readonly string[] {
+  const used = offcutsUsed(rest);
+  const say = (length: number): string => sayCut(ticks(length), saying);
+  return [
+    FLOOR_BRIEF.rest(sayLaid(plan, progress), rest.planks, used.size),
+    ...rest.before
+      .slice(0, 2)
+      .map(({ region, row, runs }) =>
+        FLOOR_BRIEF.lastRow(region, row + 1, runs.map(({ lengths }) => lengths.map(say).join(', ')).join(' | ')),
+      ),
+    ...(broke > 0 ? [FLOOR_BRIEF.spoiled(broke)] : []),
+  ];
+}
+
+function offcutsUsed({ rows }: RestPlan): ReadonlySet<number> {
+  return new Set(rows.flatMap(({ pieces }) => pieces.flatMap(({ from }) => ('offcut' in from ? [from.offcut] : []))));
+}
+
+function sayLaid({ regions }: Plan, progress: Begun['progress']): string {
+  const rowsOf = (name: string): number => regions.find((region) => region.name === name)?.rows.length ?? 0;
+  return progress.map(({ region, rows }) => RESUME.laidRows(region, rows, rowsOf(region))).join('; ');
 }
 
 /** Result data of kind `resume`; lengths in ticks. `need` whole planks lay `rows`; `short` of them are missing. */
@@ -339,16 +372,10 @@ function factsOf(
   saying: Saying,
 ): readonly Fact[] {
   const say = (length: number): string => sayCut(ticks(length), saying);
-  const used = new Set(
-    rest.rows.flatMap(({ pieces }) => pieces.flatMap(({ from }) => ('offcut' in from ? [from.offcut] : []))),
-  );
-  const rowsOf = (name: string): number => plan.regions.find((region) => region.name === name)?.rows.length ?? 0;
+  const used = offcutsUsed(rest);
   const short = rest.planks - stock.planks;
   return [
-    {
-      label: RESUME.laid,
-      value: progress.map(({ region, rows }) => RESUME.laidRows(region, rows, rowsOf(region))).join('; '),
-    },
+    { label: RESUME.laid, value: sayLaid(plan, progress) },
     ...rest.before.map(({ region, row, runs }) => ({
       label: RESUME.last,
       value: RESUME.lastRow(region, row + 1, runs.map(({ lengths }) => lengths.map(say).join(', ')).join(' | ')),

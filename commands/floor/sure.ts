@@ -25,7 +25,7 @@ interface Change {
  * Facts on how far the cartons hold, and the one wall worth measuring again. `saved` are the planks that a longer search saved, which is
  * taken to save as many of every other floor. Gives way to other work after every floor laid.
  */
-export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying, saved = 0): Promise<Block> {
+export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying, saved = 0): Promise<Sureness> {
   const { cartons } = laid.purchase;
   const walls = ask.room.rooms.reduce((sum, { outline }) => sum + outline.length, 0);
   const each = laid.plan.planks * walls * 2 <= MOST_LAID;
@@ -34,17 +34,26 @@ export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying,
     const by = ticks(ask.doubt * step);
     const { changes, tried: now } = await changesAt(by, each, ask, laid, saved);
     tried += now;
-    if (changes.length > 0) return block([...held(cartons, ask.doubt, step, saying), ...given(changes, ask, saying)]);
+    if (changes.length > 0) {
+      const facts = [...held(cartons, ask.doubt, step, saying), ...given(changes, ask, saying)];
+      const [first] = changes.filter(({ variant }) => !variant.moved);
+      return block(facts, first ? [SURE.off(first.cartons, sayLength(by, saying), first.variant.by > 0)] : []);
+    }
   }
   // Walls that cannot be moved without a doorway or a thing falling out of place tell nothing of how sure it is.
-  if (tried === 0) return block([{ label: SURE.holds, value: SURE.untried }]);
-  return block([
-    { label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying)) },
-  ]);
+  if (tried === 0) return block([{ label: SURE.holds, value: SURE.untried }], []);
+  const still = SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying));
+  return block([{ label: SURE.holds, value: still }], [SURE.stillLine(still)]);
 }
 
-function block(facts: readonly Fact[]): Block {
-  return { kind: 'facts', title: SURE.title, facts };
+/** The facts, and the one that is seen first. */
+interface Sureness {
+  readonly block: Block;
+  readonly lines: readonly string[];
+}
+
+function block(facts: readonly Fact[], lines: readonly string[]): Sureness {
+  return { block: { kind: 'facts', section: 'why', title: SURE.title, facts }, lines };
 }
 
 /** Variants by as much, longer and shorter, whose cartons are others. */

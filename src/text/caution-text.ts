@@ -15,16 +15,16 @@ const TEXTS: Readonly<Record<string, string>> = {
   saw: 'Saw: guard on, eyes and ears covered, piece held firm, blade at rest before you reach in. Cut outdoors or with a dust collector.',
   dust: 'Dust: wear a fitted N95 mask when you saw or sand, and vacuum instead of sweeping dry.',
   silica:
-    'Concrete and levelling dust holds silica: never grind it dry without a shroud, a HEPA vacuum and a respirator (action level 25 µg/m³ over 8 h).',
+    'Concrete and leveler dust holds silica: never grind it dry without a shroud, a HEPA vacuum and a respirator (action level 25 µg/m³ over 8 h).',
   fumes:
     'Adhesive, primer, caulk and paint: read the label and the safety data sheet, open windows on two sides, no flame, no pilot light and no sparks near solvents, gloves on; rags with oil dry flat outdoors.',
   noise: 'Saws and nailers are louder than 85 dBA: wear hearing protection.',
   knees: 'Knees: wear pads, kneel in short spells, change sides, never kick with the knee.',
   lifting:
-    'Lifting: split heavy cartons, rolls and bags into part loads; two people on the stairs; back straight, load close.',
+    'Lifting: carry heavy cartons, rolls and bags in smaller loads; two people on the stairs; back straight, load close.',
   mould:
-    'Mould over about 10 sq ft, or any sewage, is work for a professional. Smaller spots: gloves, N95 mask, goggles; dry within 24–48 h.',
-  tetanus: 'A dirty or puncture wound and more than 5 years since your last tetanus dose: see a clinician.',
+    'Mold over about 10 sq ft, or any sewage, is work for a professional. Smaller spots: gloves, N95 mask, goggles; dry within 24–48 h.',
+  tetanus: 'Puncture or dirty wound? If your last tetanus shot was over 5 years ago, see a doctor.',
   'nail-gun':
     'Nail gun: full sequential trigger (a contact trigger doubles the risk), never point it at anybody, hose or battery off before you clear a jam, free hand a foot away, eyes and ears covered.',
   'hidden-lines':
@@ -33,21 +33,21 @@ const TEXTS: Readonly<Record<string, string>> = {
 
 /** The same for the first lines of an answer, where `safety` has them whole. */
 const IN_SHORT: Readonly<Record<string, string>> = {
-  asbestos: 'An old floor below may hold asbestos: have it tested before you disturb it.',
-  lead: 'Paint from before 1978 may hold lead: test before you pry, sand or cut it.',
+  asbestos: 'Old floor below? Have it tested for asbestos before you disturb it.',
+  lead: 'Paint from before 1978? Test it for lead before you pry or cut.',
   'leak-water': 'Stop the water and switch the circuit off before you step in.',
   'tack-strip': 'Tack strip nails point up: thick soles, gloves and goggles.',
   blade: 'Fresh blade, cut away from yourself, cut-resistant glove.',
-  saw: 'Guard on, eyes and ears covered, blade at rest before you reach in.',
+  saw: 'Saw: guard on, eyes and ears covered, blade stopped before you reach in.',
   dust: 'Wear a fitted N95 mask when you saw or sand.',
-  silica: 'Concrete and leveler dust holds silica: no dry grinding or sweeping, wear a respirator.',
-  fumes: 'Fumes: open windows, no flame or pilot light, read the label first.',
+  silica: 'Concrete and leveler dust holds silica: never grind or sweep it dry.',
+  fumes: 'Fumes: open windows, no flames or pilot lights, read the label first.',
   noise: 'Saws and nailers hurt your ears: wear hearing protection.',
   knees: 'Wear knee pads and change sides.',
-  lifting: 'Split heavy cartons into part loads; two people on stairs.',
-  mould: 'Mold over about 10 sq ft, or any sewage, is a job for a professional.',
-  tetanus: 'A dirty or puncture wound may need a tetanus shot: ask a clinician.',
-  'nail-gun': 'Nail gun: full sequential trigger, hose off before you clear a jam.',
+  lifting: 'Carry heavy cartons in smaller loads; two people on stairs.',
+  mould: 'Mold over about 10 sq ft, or any sewage: leave it to a professional.',
+  tetanus: 'Puncture or dirty wound? Tetanus shot over 5 years old: see a doctor.',
+  'nail-gun': 'Nail gun: sequential trigger, hose off before you clear a jam.',
   'hidden-lines': 'Find cables, pipes and heating before you cut, screw or nail.',
 };
 
@@ -70,7 +70,7 @@ export const SAFETY = {
   headline: (task: string, cautions: number) =>
     `Before ${TASK_NAMES[task] ?? task}: ${cautions === 1 ? 'one thing' : `${cautions} things`} that can hurt you.`,
   first:
-    'Local code, makers’ instructions and licensed trades come first. Limits for workers are given as benchmarks. If something does not look right, stop and ask.',
+    'Local code, makers’ instructions and licensed trades come first. Limits for workers are given as benchmarks. If something does not look right, stop and get help.',
   noiseTitle: 'Noise in your day',
   noiseColumns: ['Noise', 'Hours', 'Level', 'Recommended at most', 'Share', 'Employer’s limit', 'Share of it'],
   level: (level: string) => `${level} dBA`,

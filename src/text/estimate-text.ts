@@ -33,8 +33,8 @@ export const ENOUGH = {
   none: (have: string, area: string) => `No: ${have} for ${area} leaves nothing for cuts.`,
   much: (have: string, area: string, over: string) =>
     `Yes, and more than you need: ${have} for ${area} is ${over} extra.`,
-  usual: 'Plan on 5 to 15 % extra: 5 % in one plain room, 15 % with many corners or on the diagonal.',
-  left: (area: string) => `About ${area} would be left over before cuts. Return unopened boxes, keep one for repairs.`,
+  usual: 'Plan on 5 % extra in a plain room, 15 % with many corners or on the diagonal.',
+  left: (area: string) => `About ${area} left before cuts. Return unopened boxes, keep one for repairs.`,
   more: (count: number) => `Get ${boxes(count)} more, of the same lot.`,
   moreArea: (area: string) => `Get about ${area} more, of the same lot.`,
   exact: 'For an exact answer, give each room’s length and width and the plank’s size.',

@@ -126,7 +126,7 @@ export function doorwayRunsOn(one: string, other: string): string {
 }
 
 export function wallTaken(thickness: string): string {
-  return `walls with a doorway taken as ${thickness} thick (a stud with board on both sides, common practice); add “5 in thick” to a doorway that differs`;
+  return `Assuming walls ${thickness} thick at doorways (a stud with board on both sides); add “5 in thick” where one differs`;
 }
 
 export function homeDoorwayUnread(read: Got, most: number, fix: string): Problem {

@@ -29,7 +29,7 @@ export function planksHeadline(bought: Bought, cost: string | undefined): string
 
 export const BUY = {
   title: 'What to buy',
-  wideGap: (gap: string, run: string) => `gap not told: ${gap} taken, for a run of ${run} or more`,
+  wideGap: (gap: string, run: string) => `Assuming a gap of ${gap}, for a run of ${run} or more`,
   cartons: 'Cartons',
   planks: 'Planks to lay',
   mistakes: 'For mistakes',
@@ -41,7 +41,7 @@ export const BUY = {
   byArea: 'By area + 10 % (rule of thumb)',
   proof: 'Fewer planks?',
   used: (planks: number, reused: number) =>
-    `${planks}${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`,
+    `${planks}${reused > 0 ? `; ${counted(reused, 'plank')} cut into two or more pieces` : ''}`,
   /** How sure a searched count is: `still` while the search goes on, `spare` planks between it and its bound, `jogs` where planks are cut round walls. */
   proved: (planks: number, spare: number, still: boolean, jogs: boolean) => {
     if (spare === 0)
@@ -56,8 +56,11 @@ export const BUY = {
     `${counted(cartons, 'carton')} of ${perCarton}${price === undefined ? '' : ` at ${price}`}`,
   /** `bound` is undefined when the count is proven least. */
   counted: (planks: number, reused: number, bound: number | undefined) => {
-    const least = `no layout with rows this way needs fewer${bound === undefined ? '' : ` than ${bound}`}`;
-    return `${planks} (${least})${reused > 0 ? `; ${counted(reused, 'plank')} cut to serve twice or more` : ''}`;
+    const least =
+      bound === undefined
+        ? 'the least possible in this direction'
+        : `no layout in this direction needs fewer than ${bound}`;
+    return `${planks} (${least})${reused > 0 ? `; ${counted(reused, 'plank')} cut into two or more pieces` : ''}`;
   },
 } as const;
 
@@ -111,7 +114,7 @@ export const GUIDE = {
 } as const;
 
 const WALL =
-  'Wall 1 is the lowest on the plan, drawn as you told it: the first side across, a walk setting off upwards. The others follow against the clock. Stand with your back to the starting wall and lay each row from left to right.';
+  'Wall 1 is at the bottom of the plan, which has your first side across; walls are numbered counterclockwise. Stand with your back to the starting wall and lay each row from left to right.';
 
 const KEEP =
   '“Whole” counts every whole plank of the row, a first or last one too. “new” is cut from a new plank. “keep” is the rest of it: write its number on it, such as no. 12; where “no. 12” stands later, cut that piece from this rest.';
@@ -119,13 +122,14 @@ const KEEP =
 const SHAPES =
   '“rip” is the width to keep; the ripped edge faces the wall. “24" to 60" only 3" wide” is where a wall steps into the row, from its left end: cut the planks there to that width. Rows 5a, 5b are parts of row 5 with a wall between.';
 
-const MEASURE = 'Measure each end piece in place before you cut it; the lengths here are what the told walls give.';
+const MEASURE =
+  'Measure each end piece in place before you cut it; these lengths assume your walls are exactly as you measured.';
 
 export const STEPS = {
   title: 'How to lay it',
   click: [
     WALL,
-    'A start piece is the right part of a plank, an end piece the left part: the cut end always faces a wall, the locks meet in between.',
+    'A start piece is the right part of a plank, an end piece the left part: put cut ends against the wall so the locks can click together.',
     KEEP,
     SHAPES,
     MEASURE,
@@ -137,7 +141,7 @@ function strip(which: string, height: string | undefined): string {
   return height === undefined ? `${which} row whole` : `${which} row ripped to ${height}`;
 }
 
-export const RULES_TITLE = 'Floor rules for this ask';
+export const RULES_TITLE = 'Floor rules for this job';
 export const BROKEN_TITLE = 'Rules that cannot be kept here';
 export const NOT_SCATTERED_TITLE = 'Joints that do not look scattered';
 export const OFF_PATTERN_TITLE = 'Rows off the pattern';
@@ -159,7 +163,7 @@ export function sayBroken(rule: string, room: string, row: number, place: string
 /** Rows that left the pattern for the rules' sake: a note, for every rule is kept there. */
 export function offPattern(room: string, rows: readonly number[]): string {
   const which = rows.length === 1 ? `row ${rows[0]} is` : `rows ${rows.join(', ')} are`;
-  return `${room}: ${which} moved off the pattern, so that no piece is too short and no joint too near.`;
+  return `${room}: ${which} shifted to avoid short pieces and joints that are too close.`;
 }
 
 /** Joints of a scattered floor that could not be kept from lining up or stepping like a stair. */
@@ -181,7 +185,7 @@ export function oneRoomHeadline(room: string, rows: string, planks: string, cuts
 
 /** Which of several rooms was taken when none was named, and how to have another. */
 export function largestTaken(room: string, others: readonly string[]): string {
-  return `${room} is the largest room and is shown; for another tell “only: ${others.join('” or “only: ')}”`;
+  return `${room} is the largest room, so it is shown; for another add “only: ${others.join('” or “only: ')}”`;
 }
 
 // The words of each rule of a floating floor.
@@ -189,12 +193,13 @@ export function largestTaken(room: string, others: readonly string[]): string {
 const TEXTS: Readonly<Record<string, string>> = {
   'one-lot': 'Buy every carton from one lot: read the lot number on each before you pay.',
   'mix-cartons': 'Take boards from several cartons at a time, so that shades mix.',
-  'measure-ten': 'Printed sizes are nominal: lock ten boards together, measure them, and ask again if they differ.',
+  'measure-ten':
+    'Printed sizes are nominal: lock ten boards together, measure them, and work it out again if they differ.',
   'end-in-place': 'Measure each end piece in place before you cut it: walls wander.',
   'gap-under-trim':
     'Keep the gap at every wall, pipe and frame; the trim must cover it, and never be fixed to the floor.',
   'small-gap':
-    'The gap you told is less than 1/4 in (6 mm): a floating floor that touches a wall can buckle. Lay it so only if its maker says so.',
+    'Your gap is less than 1/4 in (6 mm): a floating floor that touches a wall can buckle. Lay it so only if its maker says so.',
   'nothing-through':
     'Nothing goes through a floating floor: no screws, cabinets, islands or door stops fixed through the planks.',
   'tracks-to-subfloor': 'Transition tracks are fixed to the subfloor, not to the planks.',
@@ -245,17 +250,17 @@ export const WAY = {
   },
   stay: (given: boolean, other: Takes, why: readonly string[]): string => {
     const kept = given ? 'as you asked' : 'as laid here';
-    const good = why.length > 0 ? `, the better way: ${why.join(', ')}` : '; the other way is as good';
-    return `${kept}${good}. Turned a quarter: ${takes(other)}.`;
+    const good = why.length > 0 ? `, the better way (${why.join(', ')})` : '; the other way is as good';
+    return `${kept}${good}. Running the other way: ${takes(other)}.`;
   },
   turn: (given: boolean, other: Takes, why: readonly string[]): string => {
     const [start, how] = given ? ['as you asked', ''] : ['along the longer side', ' (direction: short)'];
-    return `${start}. Turned a quarter${how} is better: ${why.join(', ')}; ${takes(other)}.`;
+    return `${start}. The other way${how} is better: ${why.join(', ')}; ${takes(other)}.`;
   },
 } as const;
 
 function takes({ planks, cartons }: Takes): string {
-  return `${counted(planks, 'plank')}, ${counted(cartons, 'carton')} at the quick count`;
+  return `${counted(planks, 'plank')}, ${counted(cartons, 'carton')} (estimate)`;
 }
 
 // The words of “how sure?”.
@@ -265,9 +270,11 @@ export const SURE = {
   holds: 'Holds',
   all: 'If every wall is off',
   again: 'Worth measuring again',
-  still: (cartons: number, doubt: string) =>
-    `still ${counted(cartons, 'carton')} with walls up to ${doubt} longer or shorter`,
-  untried: 'not worked out: the doorways and things told fit no other walls',
+  still: (cartons: number, doubt: string) => `still ${counted(cartons, 'carton')} if your walls are up to ${doubt} off`,
+  stillLine: (still: string) => `${still.charAt(0).toUpperCase()}${still.slice(1)}.`,
+  off: (cartons: number, by: string, longer: boolean) =>
+    `${counted(cartons, 'carton')} if every wall is ${by} ${longer ? 'longer' : 'shorter'}.`,
+  untried: 'not worked out: the doorways and what stands in the room fit no other walls',
   cartons: (cartons: number, by: string) => `${counted(cartons, 'carton')} if ${by}`,
   by: (length: string, longer: boolean) => `${length} ${longer ? 'longer' : 'shorter'}`,
   wall: (wall: number, room: string, length: string) => `wall ${wall} of ${room} (${length})`,
@@ -281,7 +288,7 @@ export function choicesMissing(option: string, got: string): Problem {
   return {
     option,
     got: quoted(got),
-    expected: 'Tell two to five planks with ; between them.',
+    expected: 'Name two to five planks with ; between them.',
     fix: got.trim() === '' ? TWO : `${got.trim()}; 7 x 48 in, 8 per carton`,
   };
 }
@@ -325,7 +332,7 @@ export const COMPARE = {
   pad: (cost: string) => `pad ${cost} on top`,
   padAttached: 'attached',
   padSeparate: 'needs one',
-  padUnknown: 'not told',
+  padUnknown: 'not given',
   notGiven: '–',
   measures: {
     planks: 'Planks to lay',

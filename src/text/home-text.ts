@@ -4,13 +4,13 @@ import { counted } from './floor-text.ts';
 
 export const HOME_TAKEN = {
   wall: (doorway: string, room: string, wall: number) =>
-    `doorway ${doorway}: taken to be in wall ${wall} of ${room}, its longest wall that faces the other room`,
+    `doorway ${doorway}: assuming wall ${wall} of ${room}, its longest wall that faces the other room`,
   middle: (doorway: string, room: string, wall: number) =>
-    `doorway ${doorway}: taken to be in the middle of wall ${wall} of ${room}; add “12 in from the left of wall ${wall} of ${room}” where it is not`,
+    `doorway ${doorway}: assuming the middle of wall ${wall} of ${room}; add “12 in from the left of wall ${wall} of ${room}” where it is not`,
   turned: (room: string, angle: number) =>
-    `${room}: turned ${angle === 180 ? 'half round' : `a quarter to the ${angle === 90 ? 'left' : 'right'}`} against how it was told, so that its doorway meets the other one`,
+    `${room}: turned ${angle === 180 ? 'half round' : `a quarter to the ${angle === 90 ? 'left' : 'right'}`} from how you gave it, so that its doorway meets the other one`,
   unplaced: (doorway: string, room: string) =>
-    `doorway ${doorway}: its wall in ${room} was not told, so the floor in it is not counted there`,
+    `doorway ${doorway}: its wall in ${room} isn’t known, so the floor in it is not counted there`,
 } as const;
 
 export const HOME = {
@@ -33,7 +33,7 @@ export const HOME = {
   middle: 'rest',
   leftTitle: 'What is left at the end',
   leftWhole: 'Whole planks',
-  leftWholeOf: (planks: number) => `${counted(planks, 'plank')}, if no mistake is made`,
+  leftWholeOf: (planks: number) => `${counted(planks, 'plank')}, if nothing goes wrong`,
   leftOffcuts: 'Offcuts of 8 in and more',
   leftOffcutsMetric: 'Offcuts of 200 mm and more',
   leftOf: (count: number, list: string) => `${count}: ${list}`,
@@ -73,13 +73,13 @@ export const HERRING = {
   boards: 'Boards to lay',
   /** `bound` is undefined when the count is proven least. */
   counted: (boards: number, whole: number, pieces: number, reused: number, bound: number | undefined) =>
-    `${boards}: ${whole} whole, ${counted(pieces, 'piece')} cut at the walls${reused > 0 ? `, ${counted(reused, 'board')} cut to serve twice or more` : ''} (${bound === undefined ? 'no layout needs fewer' : `no layout needs fewer than ${bound}, by area`})`,
+    `${boards}: ${whole} whole, ${counted(pieces, 'piece')} cut at the walls${reused > 0 ? `, ${counted(reused, 'board')} cut into two or more pieces` : ''} (${bound === undefined ? 'no layout needs fewer' : `no layout needs fewer than ${bound}, by area`})`,
   hands: 'Of each make',
   perHand: (a: number, b: number) => `A ${a}, B ${b}`,
   byArea: 'By area + 15 % (rule of thumb)',
   pattern: 'Pattern',
   field: (width: string, length: string, border: number) =>
-    `herringbone of ${width} × ${length} boards${border > 0 ? `, a border of ${counted(border, 'board')} along the walls, mitred at the corners` : ''}`,
+    `herringbone of ${width} × ${length} boards${border > 0 ? `, a border of ${counted(border, 'board')} along the walls, mitered at the corners` : ''}`,
   way: (room: string, degrees: string) => `${room}: the zigzags run ${degrees}`,
   along: 'along the long side; every board lies at 45° to it',
   across: 'along the short side; every board lies at 45° to it',
@@ -110,14 +110,14 @@ export const HERRING_STEPS = {
     'Lay the first two boards as on the plan, the end of one against the side of the other, in a square; check them against the line before anything else, for every later board follows them.',
     'Work outwards from the first zigzag, all whole boards first; check every few boards that the points stay on a straight line.',
     'Cut the pieces at the walls last: mark each in place, for walls wander; the cut edge faces the wall. Where a board gives two pieces, a kerf lies between them.',
-    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are told along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
+    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are measured along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
   ],
   handed: [
     'Snap a line through the middle of the room the way the zigzags run: the plan is laid out from the middle so that both sides are alike.',
     'A boards lie one way, B boards the other. If the first two do not lock, swap the two: makers do not agree on which is which.',
     'Work outwards from the first zigzag, all whole boards first; check every few boards that the points stay on a straight line.',
     'Cut the pieces at the walls last: mark each in place, for walls wander; the cut edge faces the wall, the locks face the field. A cut A board gives A pieces only.',
-    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are told along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
+    'Hold each board across before you as it lies on the plan, its left end to your left: pieces are measured along it from its left end. “5" long side (edge away), 2" short side, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at 3" × 2"” are places along the board × across it from the edge towards you.',
   ],
 } as const;
 
@@ -169,7 +169,7 @@ export const RESUME = {
   fromOffcut: (piece: string, offcut: number) => `${piece} offcut ${offcut}`,
   read: 'How to read it',
   steps: [
-    'Offcuts are numbered as you told them: write the numbers on them. A left end makes the last piece of a row, a right end its first one.',
+    'Offcuts are numbered in the order you gave them: write the numbers on them. A left end makes the last piece of a row, a right end its first one.',
     'Rows and walls are numbered as in the plan of the whole floor; a row starts at its left end as you stand with your back to the starting wall.',
     'Measure each end piece in place before you cut it.',
   ],
@@ -177,11 +177,11 @@ export const RESUME = {
 
 export const RESUME_NOTES = {
   asPlanned: (room: string, row: number) =>
-    `${room} row ${row}: its pieces taken as the plan has them; tell “row ${row} ended at …” where they are not`,
+    `${room} row ${row}: assuming its pieces are as planned; if not, say “row ${row} ended at …”`,
   endMeant: (room: string, row: number) => `${room} row ${row}: what it ended at is the length of its last piece`,
-  taken: (room: string) => `rows told without a room are taken to be of ${room}`,
+  taken: (room: string) => `assuming rows without a room are in ${room}`,
   leftPlanned: (left: number) =>
-    `planks left were not told: ${left}, as the plan’s cartons, the rows laid and what broke leave them; count them`,
-  noOffcuts: 'offcuts at hand were not told: none is counted',
-  brokenGiven: 'what is left is taken as counted after the breakage',
+    `Assuming ${left} planks left, from the cartons planned, the rows laid and what broke: count them`,
+  noOffcuts: 'Assuming no offcuts: say which you have',
+  brokenGiven: 'Assuming what is left was counted after the breakage',
 } as const;

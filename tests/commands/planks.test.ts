@@ -21,11 +21,11 @@ describe('floor rules', () => {
     ['3/8 in', false],
   ])('of a gap of %s', async (gap, warned) => {
     const given = await rulesTold(`planks room: 12x14, ${PLANK}, gap: ${gap}`);
-    expect(given.includes('The gap you told is less')).toBe(warned);
+    expect(given.includes('Your gap is less')).toBe(warned);
   });
 
   it('leave out the gap of boards that do not float', async () => {
-    expect(await rulesTold(`planks room: 12x14, ${PLANK}, no lock, gap: 0`)).not.toContain('The gap you told is less');
+    expect(await rulesTold(`planks room: 12x14, ${PLANK}, no lock, gap: 0`)).not.toContain('Your gap is less');
   });
 
   // A wider gap from runs of 50 ft on, trade guidance: a floor moves across its rows as it does along them.
@@ -57,7 +57,7 @@ describe('the guide of one room', () => {
 
   it('says which of several rooms it took', async () => {
     const { assumed } = await replyTo(ask);
-    expect(assumed).toContain('hall is the largest room and is shown; for another tell “only: closet”');
+    expect(assumed).toContain('hall is the largest room, so it is shown; for another add “only: closet”');
   });
 
   it('says nothing of it where one was named', async () => {
@@ -78,7 +78,7 @@ describe('a long run', () => {
     expect(await gapOf('15.3 x 4 m')).toBe(millimetres(12));
     expect(await gapOf('60 x 12 ft, gap: 3/8 in')).toBe(inches(0.375));
     const { assumed } = await replyTo('planks room: 60 x 12 ft, plank: 6 x 48 in, 10 per carton');
-    expect(assumed.join(' ')).toContain('gap not told: 1/2"');
+    expect(assumed.join(' ')).toContain('Assuming a gap of 1/2"');
   });
 });
 
