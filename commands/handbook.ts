@@ -6,6 +6,7 @@ import { cautionsFor } from '../src/figures/safety-figures.ts';
 import { ENTRIES, entryOf } from '../src/handbook/all-entries.ts';
 import { entryText } from '../src/handbook/answer.ts';
 import { type Entry, TOPICS } from '../src/handbook/entry.ts';
+import { workedFrom } from '../src/handbook/worked.ts';
 import { text } from '../src/input/options.ts';
 import { type Read, read, unread } from '../src/input/reading.ts';
 import { type Action, type Caution, reply } from '../src/reply/reply.ts';
@@ -34,6 +35,15 @@ export default defineCommand({
       { summary: 'A question or a word in it; all lists them', standard: 'all', example: 'gap' },
       (typed, { option }) => readEntry(typed, option),
     ),
+    said: text(
+      {
+        summary: 'The question as it was asked, for its figures',
+        standard: 'none',
+        colons: 'any',
+        example: '93 degrees',
+      },
+      (typed) => read(typed),
+    ),
     near: text({ summary: 'Other questions that may have been meant', standard: 'none', example: 'no-gap' }, (typed) =>
       read(typed.split(/[\s,]+/).flatMap((id) => entryOf(id) ?? [])),
     ),
@@ -42,7 +52,7 @@ export default defineCommand({
     { ask: 'handbook', headline: () => HANDBOOK.all(ENTRIES.length) },
     { ask: 'handbook entry: same-lot', headline: () => entryText(entryOf('same-lot') as Entry, false).lead },
   ],
-  run: ({ entry: found, near }, { preferences, assumed }) => {
+  run: ({ entry: found, near, said }, { preferences, assumed }) => {
     const [entry, ...others] = found;
     if (!entry || others.length > 0) {
       const topics = TOPICS.map((topic) => found.filter((one) => one.topic === topic)).filter((own) => own.length > 0);
@@ -66,11 +76,13 @@ export default defineCommand({
         data: { kind: 'handbook', entry: 'all', figures: [], values: {} },
       });
     }
-    const { lead, lines, more, figures, sources } = entryText(entry, preferences.units === 'metric');
+    const metric = preferences.units === 'metric';
+    const { lead, lines, more, figures, sources } = entryText(entry, metric);
+    const worked = workedFrom(entry.id, said, metric);
     const alternatives = near.length > 0 ? near : (entry.near ?? []).flatMap((id) => entryOf(id) ?? []);
     return reply({
-      headline: lead,
-      lines: [...lines, ...(entry.asks ? [HANDBOOK.asks(entry.asks)] : [])],
+      headline: worked?.lead ?? lead,
+      lines: [...(worked ? [lead] : []), ...lines, ...(entry.asks ? [HANDBOOK.asks(entry.asks)] : [])],
       blocks: [
         ...(more.length > 0
           ? [{ kind: 'checklist' as const, section: 'details' as const, title: HANDBOOK.more, items: more }]
@@ -98,7 +110,7 @@ export default defineCommand({
         ...(entry.next ? [{ label: entry.next.label, ask: entry.next.request }] : []),
         ...alternatives.slice(0, 2).map(opening),
       ],
-      data: { kind: 'handbook', entry: entry.id, figures: figures.map(({ id }) => id), values: {} },
+      data: { kind: 'handbook', entry: entry.id, figures: figures.map(({ id }) => id), values: worked?.values ?? {} },
     });
   },
 });

@@ -21,6 +21,7 @@ export const catalog: Catalog = [
   { group: 'prep', name: 'level', load: () => import('./prep/level.ts') },
   { group: 'prep', name: 'moisture', load: () => import('./prep/moisture.ts') },
   { group: 'prep', name: 'lift', load: () => import('./prep/lift.ts') },
+  { group: 'prep', name: 'carry', load: () => import('./prep/carry.ts') },
   { group: 'prep', name: 'plan', load: () => import('./prep/plan.ts') },
   { group: 'project', name: 'new', load: () => import('./project/new.ts') },
   { group: 'project', name: 'room', load: () => import('./project/room.ts') },

@@ -14,6 +14,9 @@ import type { Parsed, ParsedCommand } from './command-line.ts';
 /** What the old patterns find in many sentences that ask for something more exact. */
 const BROAD = ['help', 'safety', 'sources'];
 
+/** Worked out from rooms: without one, the patterns only knew a word. */
+const FROM_ROOMS = ['trim list', 'trim finish', 'trim reset'];
+
 /** Intents that are worked out from the same sizes as planks and are told apart by their words. */
 const OVER_PLANKS = ['floor enough', 'floor area', 'floor estimate'];
 
@@ -69,6 +72,8 @@ function instead(
   preferences: Preferences,
 ): Parsed | undefined {
   const name = fullName(read.command);
+  const wordOnly = FROM_ROOMS.includes(name) && !read.optionTexts.has('room');
+  if (wordOnly && heard.kind !== 'command') return fromHeard(text, heard, commands, preferences);
   if (BROAD.includes(name) && heard.score >= LIKELY_SCORE && !(heard.kind === 'command' && heard.name === name)) {
     const found = fromHeard(text, heard, commands, preferences);
     return found?.ok ? found : undefined;
@@ -97,16 +102,49 @@ function fromHeard(
     return heard.score >= LIKELY_SCORE ? of('small-talk', commands, new Map([['about', about]])) : undefined;
   }
   if (heard.kind === 'entry') {
-    if (heard.score < LIKELY_SCORE) return undefined;
-    const near = heard.others.flatMap((one) => ('entry' in one ? [one.entry] : []));
-    const options = new Map([['entry', heard.id]]);
-    if (near.length > 0 && heard.score < SURE_SCORE) options.set('near', near.join(' '));
-    return of('handbook', commands, options);
+    return heard.score < LIKELY_SCORE ? undefined : entryAnswer(text, heard.id, heard, commands);
   }
   if (heard.score < LIKELY_SCORE && Object.keys(given.room ?? given.areas).length === 0) return undefined;
   const frame = sentenceFrame(heard.name, given, preferences);
-  return frame && framed(frame, commands);
+  const entry = frame?.missing && isQuestion(text) && !SIZED.test(text) ? likelyEntry(heard) : undefined;
+  return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);
 }
+
+/** Figures that could be the size of something: then the sum is wanted, and what it lacks is asked for. */
+const SIZED = /\d\s*(?:x|×|by)\s*\d|\d\s*(?:sq|sf|m2|m²)/i;
+
+function isQuestion(text: string): boolean {
+  return /\?|^(?:how|what|which|should|can|is|do|does|are|will|why|when|where|any)\b|\b(?:how do|what do|should i|can i|do i)\b/i.test(
+    text.trim(),
+  );
+}
+
+/** The entry that comes next where a command would have to ask for everything. */
+function likelyEntry(heard: Heard): string | undefined {
+  const [entry] = heard.entries;
+  return entry && entry.score >= heard.score * NEXT_BEST ? entry.id : undefined;
+}
+
+/** How much less likely an entry may be than a command that it takes the place of. */
+const NEXT_BEST = 0.12;
+
+/** An entry with the message, whose figures it may work with, and with two others where it is not sure. */
+function entryAnswer(text: string, id: string, heard: Heard, commands: readonly Command[]): Parsed | undefined {
+  const near = heard.entries.filter((one) => one.id !== id).map((one) => one.id);
+  const options = new Map([['entry', id]]);
+  if (near.length > 0 && heard.score < SURE_SCORE) options.set('near', near.slice(0, 2).join(' '));
+  if (/\d/.test(text))
+    options.set(
+      'said',
+      text
+        .replace(/[:;\n]+/g, ' ')
+        .slice(0, MOST_SAID)
+        .trim(),
+    );
+  return of('handbook', commands, options);
+}
+
+const MOST_SAID = 300;
 
 function framed(
   { command: name, optionTexts, missing, assumed }: SentenceFrame,

@@ -15,6 +15,7 @@ import { FLOOR_CARE_QUOTED } from './handbook-floor-care.ts';
 import { FLOOR_TROUBLES_QUOTED } from './handbook-floor-troubles.ts';
 import { LAYING_QUOTED } from './handbook-laying.ts';
 import { LEAD_AND_DUST_QUOTED } from './handbook-lead-and-dust.ts';
+import { MENDING_QUOTED } from './handbook-mending.ts';
 import { OPENINGS_QUOTED } from './handbook-openings.ts';
 import { PAD_AND_SOUND_QUOTED } from './handbook-pad-and-sound.ts';
 import { PEOPLE_QUOTED } from './handbook-people.ts';
@@ -47,6 +48,7 @@ export const QUOTED: ReadonlyMap<string, QuotedFigure> = new Map(
     ...FLOOR_TROUBLES_QUOTED,
     ...LAYING_QUOTED,
     ...LEAD_AND_DUST_QUOTED,
+    ...MENDING_QUOTED,
     ...OPENINGS_QUOTED,
     ...PAD_AND_SOUND_QUOTED,
     ...PEOPLE_QUOTED,

@@ -16,6 +16,7 @@ import { FLOOR_CARE_ENTRIES } from './floor-care.ts';
 import { FLOOR_TROUBLES_ENTRIES } from './floor-troubles.ts';
 import { LAYING_ENTRIES } from './laying.ts';
 import { LEAD_AND_DUST_ENTRIES } from './lead-and-dust.ts';
+import { MENDING_ENTRIES } from './mending.ts';
 import { OPENINGS_ENTRIES } from './openings.ts';
 import { PAD_AND_SOUND_ENTRIES } from './pad-and-sound.ts';
 import { PEOPLE_ENTRIES } from './people.ts';
@@ -46,6 +47,7 @@ export const ENTRIES: readonly Entry[] = [
   ...FLOOR_TROUBLES_ENTRIES,
   ...LAYING_ENTRIES,
   ...LEAD_AND_DUST_ENTRIES,
+  ...MENDING_ENTRIES,
   ...OPENINGS_ENTRIES,
   ...PAD_AND_SOUND_ENTRIES,
   ...PEOPLE_ENTRIES,

@@ -1,5 +1,6 @@
 /** From an intent and what was measured to the options of a command, or the one question that is open. */
 
+import { readTape } from '../input/parse-tape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { ASK_FOR } from '../text/reader-text.ts';
 import type { Measured } from './measured.ts';
@@ -185,6 +186,7 @@ const squeaks: Builder = ({ plain, room }) => {
 
 const MOISTURE = [
   ['wood', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:%|percent)(?! ?(?:rh|humidity|relative))/g],
+  ['rh', /(?:rh|humidity)(?: of| is| at| reads)? (\d{2,3})(?![\d.,]*\d)/g],
   ['rh', /(?<![\d.,])(\d{2,3}) ?(?:%|percent)? ?(?:rh|relative humidity|humidity)/g],
   ['chloride', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:lbs?|pounds?)(?![a-z])/g],
 ] as const;
@@ -205,20 +207,31 @@ const moisture: Builder = ({ plain }) => {
   return lacking('prep moisture', new Map(), 'moisture');
 };
 
-const WEIGHT = /(?<![\d.,])(\d{1,3}(?:[.,]\d)?) ?(lbs?|pounds?|kg|kilos?)(?![a-z])/;
+const WEIGHT = /(?<![\d.,])(\d{1,2},\d{3}|\d{1,5}(?:[.,]\d)?) ?(lbs?|pounds?|kg|kilos?)(?![a-z])/;
+/** More than this is a delivery, and no box. */
+const HEAVIEST_BOX = 150;
 
 const lift: Builder = ({ plain }) => {
   const [, figure, unit] = WEIGHT.exec(plain) ?? [];
   if (figure === undefined) return lacking('prep lift', new Map(), 'weight');
-  return {
-    command: 'prep lift',
-    optionTexts: new Map([['weight', `${figure} ${/^k/.test(unit ?? '') ? 'kg' : 'lb'}`]]),
-  };
+  const weight = `${figure.replace(/,(?=\d{3})/, '')} ${/^k/.test(unit ?? '') ? 'kg' : 'lb'}`;
+  const command = Number.parseFloat(weight) > HEAVIEST_BOX ? 'prep carry' : 'prep lift';
+  return { command, optionTexts: new Map([['weight', weight]]) };
 };
+
+const CONVERTED =
+  /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})? ?(?:mm|cm|m|in|ft|"|'))(?:ch(?:es)?|eet)? ?(?:=|to|into|in|as|is)? ?(?:\?|what|how many|how much)? ?(?:in )?(mm|cm|m|inch(?:es)?|in|feet|ft)(?![a-z])/;
+const SUM_ALONE = /(?<![\d.,/])\d[\d ./'"]{0,12} ?(?:[x*+-] ?\d[\d ./'"]{0,12}){1,6}/;
 
 const tape: Builder = ({ plain, room }, preferences) => {
   const said = tapeSaid(plain, preferences);
   if (said && !said.problem) return { command: 'tape', optionTexts: new Map([['sum', said.sum]]) };
+  const turned = CONVERTED.exec(plain);
+  const sum = turned ? `${turned[1]} in ${turned[2]}` : SUM_ALONE.exec(plain)?.[0];
+  const silent = { option: 'sum', preferences, note: () => undefined };
+  if (sum !== undefined && readTape(sum, silent, preferences.units === 'metric' ? 'mm' : 'in').ok) {
+    return { command: 'tape', optionTexts: new Map([['sum', sum.trim()]]) };
+  }
   return room === undefined
     ? lacking('tape', new Map(), 'sum')
     : { command: 'floor area', optionTexts: new Map([['room', room]]) };
@@ -243,6 +256,7 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
   'prep level': level,
   'prep moisture': moisture,
   'prep lift': lift,
+  'prep carry': lift,
   'prep patch': () => lacking('prep patch', new Map(), 'damage'),
   tape,
 };

@@ -3,9 +3,17 @@
 import { type Scored, scoreIntents, trainedModel } from './model.ts';
 
 export type Heard =
-  | { readonly kind: 'command'; readonly name: string; readonly score: number; readonly others: readonly Option[] }
-  | { readonly kind: 'entry'; readonly id: string; readonly score: number; readonly others: readonly Option[] }
-  | { readonly kind: 'talk'; readonly about: string; readonly score: number; readonly others: readonly Option[] };
+  | (Likeness & { readonly kind: 'command'; readonly name: string })
+  | (Likeness & { readonly kind: 'entry'; readonly id: string })
+  | (Likeness & { readonly kind: 'talk'; readonly about: string });
+
+interface Likeness {
+  readonly score: number;
+  /** What else may have been meant, likeliest first. */
+  readonly others: readonly Option[];
+  /** Entries of the handbook among the likeliest, the first one too where it is one. */
+  readonly entries: readonly { readonly id: string; readonly score: number }[];
+}
 
 /** Another thing that the sentence may have meant. */
 export type Option = { readonly command: string } | { readonly entry: string };
@@ -15,18 +23,26 @@ export const SURE_SCORE = 0.6;
 /** From here on a handbook entry answers with two others beside it. */
 export const LIKELY_SCORE = 0.25;
 
+/** How far down the list an entry may stand. */
+const MOST_ENTRIES = 6;
+
 /** Reads a sentence against every intent; the same text is always heard alike. Throws where the model was not built. */
 export function hear(text: string): Heard {
   const [first, ...rest] = scoreIntents(text, trainedModel());
   if (!first) throw new Error('a model without intents');
-  const others = rest.slice(0, 4).flatMap(optionOf).slice(0, 2);
   const { intent, score } = first;
-  if (intent.startsWith('handbook ')) return { kind: 'entry', id: intent.slice(9), score, others };
-  if (intent.startsWith('talk ')) return { kind: 'talk', about: intent.slice(5), score, others };
-  if (intent.startsWith('other ')) {
-    return { kind: 'talk', about: intent === 'other chat' ? 'chat' : 'other-trade', score, others };
-  }
-  return { kind: 'command', name: intent, score, others };
+  const like: Likeness = {
+    score,
+    others: rest.slice(0, 4).flatMap(optionOf).slice(0, 2),
+    entries: [first, ...rest]
+      .slice(0, MOST_ENTRIES)
+      .flatMap((one) => (one.intent.startsWith('handbook ') ? [{ id: one.intent.slice(9), score: one.score }] : [])),
+  };
+  if (intent.startsWith('handbook ')) return { kind: 'entry', id: intent.slice(9), ...like };
+  if (intent.startsWith('talk ')) return { kind: 'talk', about: intent.slice(5), ...like };
+  if (intent.startsWith('other '))
+    return { kind: 'talk', about: intent === 'other chat' ? 'chat' : 'other-trade', ...like };
+  return { kind: 'command', name: intent, ...like };
 }
 
 function optionOf({ intent }: Scored): readonly Option[] {

@@ -47,10 +47,13 @@ const ALONE_PRICE = /[$€£] ?\d{1,2}(?:[.,]\d{1,2})?(?![\d.,]*\d)/;
 /** Above it, a price without a unit is not one for an area. */
 const MOST_A_SQUARE = 25;
 
+const LONE_DECIMAL =
+  /(?<![\d.,$€£@/])(\d{1,2}[.,]\d{1,2})(?![\d.,]*\d| ?(?:x|by|ft|feet|in|inch|mm|cm|m|lb|kg|%|"|')(?![a-z]))/;
+
 /** The measures of a message. Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
-  const clean = cleaned(text, 'about', (got, right) => `${got} → ${right}`);
+  const clean = cleaned(text.replace(/(?<=\d) ?\* ?(?=\d)/g, ' x '), 'about', (got, right) => `${got} → ${right}`);
   const silent: Reading = { option: 'room', preferences, note: () => undefined };
   const measures = measuresOf(clean, silent);
   const { plain } = clean;
@@ -80,6 +83,14 @@ export function measured(text: string, preferences: Preferences): Measured {
       notes.push(cartonAreaNote(box));
     }
   } else if (bareBox !== undefined) box = `${bareBox} ${square}`;
+  else {
+    // A lone decimal beside a floor is what is printed on a box.
+    const lone = rooms.given !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
+    if (lone !== undefined && Number(lone.replace(',', '.')) <= (metric ? 5 : 45) && price === undefined) {
+      box = `${lone} ${square}`;
+      notes.push(cartonAreaNote(box));
+    }
+  }
   const bareArea = carton.areas.length === 0 ? BARE_AREA.exec(plain)?.[1] : undefined;
   return {
     plain,

@@ -60,7 +60,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
     rooms: ['units', 'reply', 'text', 'hazards', 'figures', 'input', 'src/storage/types.ts'],
     packages: ['zod'],
   },
-  handbook: { rooms: ['units', 'reply', 'text', 'figures'], packages: [] },
+  handbook: { rooms: ['units', 'reply', 'text', 'figures', 'input'], packages: [] },
   language: {
     rooms: ['units', 'reply', 'text', 'hazards', 'layout', 'workers', 'input', 'project'],
     packages: ['fastest-levenshtein', 'node:*'],
