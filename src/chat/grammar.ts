@@ -100,6 +100,11 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
 }
 
+/** Whether an option's name and its colon stand anywhere in a text: then it is a line, whatever is wrong with it. */
+function hasOptions(text: string, commands: readonly Command[]): boolean {
+  return commands.some((command) => text.search(pairStart(Object.keys(command.options.shape))) >= 0);
+}
+
 /** The command that a line begins with; undefined where it begins with none. */
 export function commandTyped(line: string, commands: readonly Command[]): Command | undefined {
   const found = findCommand(line.trim().replace(/^\/+/, ''), commands);
@@ -141,7 +146,8 @@ export function parseText(
       const said = access && written !== 'message' ? saidOfProject(text, commands, holdings) : undefined;
       const read = parse(said ?? text, written, preferences, commands);
       const typed = written === 'message' ? undefined : commandTyped(text, commands);
-      const first = said === undefined ? meant(text, read, commands, preferences, typed) : read;
+      const first =
+        said === undefined && !hasOptions(text, commands) ? meant(text, read, commands, preferences, typed) : read;
       const news =
         access && !project && written !== 'message' && !read.ok && !read.partly ? jobWithout(text) : undefined;
       return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };

@@ -31,7 +31,7 @@ export function meant(
   preferences: Preferences,
   typed: Command | undefined,
 ): Parsed {
-  if (typed && (read.ok || isLine(text, typed))) return read;
+  if (text.trim() === '' || (typed && (read.ok || isLine(text, typed)))) return read;
   const heard = hear(text);
   if (read.ok) return instead(text, read, heard, commands, preferences) ?? read;
   // A command that was typed is what was meant, unless the sentence is surely another.
@@ -57,10 +57,7 @@ function fromPatterns(text: string, read: Extract<Parsed, { ok: false }>, heard:
 function isLine(text: string, command: Command): boolean {
   const rest = text.trim().slice(typedName(command).length);
   if (command.group === 'project') return true;
-  return (
-    Object.keys(command.options.shape).some((option) => rest.includes(`${option}:`)) ||
-    rest.trim().split(/\s+/).length <= 3
-  );
+  return /[a-z-]:(?:\s|$)/i.test(rest) || rest.trim().split(/\s+/).length <= 3;
 }
 
 /** What is answered although the patterns read the sentence as something broader. */

@@ -1,5 +1,6 @@
 /** What a sentence asks for: a command, an entry of the handbook, small talk, or nothing that is sure. */
 
+import { wordsOf } from './features.ts';
 import { type Scored, scoreIntents, trainedModel } from './model.ts';
 
 export type Heard =
@@ -28,9 +29,12 @@ const MOST_ENTRIES = 6;
 
 /** Reads a sentence against every intent; the same text is always heard alike. Throws where the model was not built. */
 export function hear(text: string): Heard {
-  const [first, ...rest] = scoreIntents(text, trainedModel());
+  const model = trainedModel();
+  const [first, ...rest] = scoreIntents(text, model);
   if (!first) throw new Error('a model without intents');
-  const { intent, score } = first;
+  const { intent } = first;
+  // Of words that nobody ever used for a floor nothing is heard, whatever they look like.
+  const score = wordsOf(text).some((word) => model.rows.has(word)) ? first.score : 0;
   const like: Likeness = {
     score,
     others: rest.slice(0, 4).flatMap(optionOf).slice(0, 2),

@@ -3,7 +3,8 @@
 export const WORKED = {
   jambs: (height: string, jamb: string, door: string) =>
     `Saw the jamb at ${jamb}: the floor is ${height} high. Cut the door to clear ${door}.`,
-  angle: (corner: number, setting: number) => `${setting}° on each piece for a ${corner}° corner: half of it.`,
+  angle: (corner: number, setting: number) =>
+    `Set the saw to ${setting}° for a ${corner}° corner: 180° minus the corner, halved.`,
   stagger: (least: string, third: string) => `At least ${least}; a third of your plank is ${third}, which looks best.`,
   lastRow: (last: string, rows: number) => `Your last row is ${last} wide, in row ${rows}: wide enough to lay.`,
   bothRows: (last: string, both: string) =>

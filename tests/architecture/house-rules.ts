@@ -16,7 +16,7 @@ const STAND_ALONE: Readonly<Record<string, string>> = {
   'src/server/warm-up.ts': 'loads what the first answer needs, and nothing else may',
 };
 /** Folders of data with one file a subject, listed by one file. */
-const CATALOGS = ['src/hazards/lexicon/', 'commands/', 'src/figures/handbook-'];
+const CATALOGS = ['src/hazards/lexicon/', 'commands/', 'src/figures/handbook-', 'src/handbook/'];
 
 const MOST_FILES_IN_FOLDER = 40;
 /** A file shorter than this with one importer, in the same folder, is a part of that importer. */

@@ -69,7 +69,7 @@ describe('pictures', () => {
 
   it('are told after the answer, with the words for whoever cannot see them', async () => {
     const output = new Paper();
-    expect(await send(answers(), { output, json: false, pictures: folder })).toBe(0);
+    expect(await send(answers(), { output, json: false, all: true, pictures: folder })).toBe(0);
     expect(output.text.trimEnd().split('\n').at(-1)).toBe(`Picture: ${join(folder, 'closet-plan.png')}`);
     expect(output.text.replace(/\s+/g, ' ')).toContain(closet[0]?.alt);
   });

@@ -119,14 +119,14 @@ describe('what lies under a floor', () => {
 });
 
 describe('chatter', () => {
-  it.each(['thanks!!', 'hello there', '🎉', 'what’s the weather tomorrow'])(
+  it.each(['thanks!!', 'hello there', 'what’s the weather tomorrow'])(
     '%s gets one line, and no sum',
     async (line) => {
       expect(await replyTo(line)).toMatchObject({ data: { kind: 'none' } });
     },
   );
 
-  it.each(['blorp fnord wibble'])('%s is asked back with things to press, and nothing made up', async (line) => {
+  it.each(['🎉', 'blorp fnord wibble'])('%s is asked back with things to press, and nothing made up', async (line) => {
     const given = await answerTo(line);
     const [problem] = problemsOf(given);
     expect(problem?.expected).not.toMatch(/\d/);

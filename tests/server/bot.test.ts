@@ -94,7 +94,6 @@ describe('what it writes', () => {
       expect.arrayContaining([
         'slack floor planks reply',
         'slack tape problem',
-        'slack undefined problem',
         'slack project new reply',
         'slack project room reply',
       ]),

@@ -76,7 +76,7 @@ describe('the manifest', () => {
   });
 
   it('names every command in its hint as far as there is room', () => {
-    expect(manifestYaml(commands)).toContain('floor planks | floor layout');
+    expect(manifestYaml(commands)).toContain('floor planks | floor estimate');
   });
 
   it('says beside each right and event what it is for', () => {
