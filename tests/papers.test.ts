@@ -4,7 +4,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { generatedFiles } from '../deploy/tools/generated-files.ts';
 import { staleParts, withParts } from '../deploy/tools/generated-part.ts';
-import { lastAnswer, readmeParts } from '../deploy/tools/readme-parts.ts';
+import { generatedPages, lastAnswer, typed } from '../deploy/tools/readme-parts.ts';
 
 function paper(path: string): string {
   return readFileSync(new URL(`../${path}`, import.meta.url), 'utf8');
@@ -19,8 +19,23 @@ const manifest = JSON.parse(paper('package.json')) as {
 };
 
 describe('README.md', () => {
-  test('its generated parts are what the program writes now', async () => {
-    expect(staleParts(readme, await readmeParts())).toEqual([]);
+  test('it and deploy/README.md hold what the program writes now', async () => {
+    const pages = await generatedPages();
+    expect(pages.map(({ path }) => path)).toEqual(['README.md', 'deploy/README.md']);
+    expect(pages.map(({ path, parts }) => staleParts(paper(path), parts))).toEqual([[], []]);
+  });
+
+  test('is at most 150 lines', () => expect(readme.trimEnd().split('\n').length).toBeLessThanOrEqual(150));
+
+  test('shows pictures that are there, PNGs a phone opens quickly, each with its words', () => {
+    const shown = [...readme.matchAll(/!\[([^\]]*)\]\(([^)]+)\)/g)];
+    expect(shown.map(([, , path]) => path)).toEqual(['deploy/pictures/answer.png', 'deploy/pictures/plan.png']);
+    for (const [, words = '', path = ''] of shown) {
+      const bytes = readFileSync(new URL(`../${path}`, import.meta.url));
+      expect(words.length).toBeGreaterThan(40);
+      expect(bytes.subarray(1, 4).toString('latin1')).toBe('PNG');
+      expect(bytes.length).toBeLessThan(200_000);
+    }
   });
 
   test('begins with its name and one paragraph that says whose job it is', () => {
@@ -30,14 +45,10 @@ describe('README.md', () => {
     expect(paragraph).toMatch(/homeowner/i);
   });
 
-  test('tells a project from nothing to its shopping list in fewer than ten messages, each of them answered', () => {
-    const part = readme.split('<!-- generated: conversation -->')[1]?.split('<!-- /generated -->')[0] ?? '';
-    const messages = part.match(/^> .+$/gm) ?? [];
-    expect(messages.length).toBeGreaterThan(3);
-    expect(messages.length).toBeLessThan(10);
-    expect(messages.at(-1)).toBe('> project shopping');
-    expect(part).not.toContain('could not be answered');
-    expect(part).toMatch(/\d+ things left to buy/);
+  test('shows what to type in five lines, and only what is answered', async () => {
+    const part = readme.split('<!-- generated: typed -->')[1]?.split('<!-- /generated -->')[0] ?? '';
+    expect(part.match(/^> .+$/gm)).toHaveLength(5);
+    await expect(typed(["tape 1'", 'tape 1 ft + horse'])).rejects.toThrow('horse');
   });
 
   test('then gives the two commands', () => {
@@ -49,25 +60,24 @@ describe('README.md', () => {
 });
 
 describe('what README.md says can be typed', () => {
-  const section = readme.slice(readme.indexOf('## How to ask')).split('\n## ')[0] ?? '';
-  const codes = (text: string): readonly string[] =>
-    [...text.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? '').filter((code) => code.length > 3);
-  const numbered = (numbers: string) =>
-    section.split('\n').filter((line) => numbers.includes(line.split('. ')[0] || '-'));
-  const asks = codes(section).filter((code) => code.startsWith('planks '));
-  const rooms = numbered('456')
-    .flatMap(codes)
-    .map((room) => `planks room: ${room}, plank: 6 x 48 in, 10 per carton`);
-  const lengths = numbered('3')
-    .flatMap(codes)
-    .map((length) => `tape ${length}`);
+  const section = readme.slice(readme.indexOf('## Rooms, planks and lengths')).split('\n## ')[0] ?? '';
+  const items = section.split('\n').filter((line) => line.startsWith('- '));
+  const codes = (...beginnings: readonly string[]): readonly string[] =>
+    items
+      .filter((item) => beginnings.some((beginning) => item.startsWith(`- ${beginning}`)))
+      .flatMap((item) => [...item.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? ''))
+      .filter((code) => code.length > 3);
+  const requests = codes('By options');
+  const planks = codes('A plank').map((plank) => `planks room: 12' x 14', plank: ${plank}`);
+  const rooms = codes('A room', 'Any other').map((room) => `planks room: ${room}, plank: 6 x 48 in, 10 per carton`);
+  const lengths = codes('Lengths').map((length) => `tape ${length}`);
 
   test('is found', () => {
-    expect([asks.length, rooms.length, lengths.length].map((found) => found >= 2)).toEqual([true, true, true]);
+    expect([requests, planks, rooms, lengths].map(({ length }) => length)).toEqual([2, 1, 4, 7]);
   });
 
-  test.each([...new Set([...asks, ...rooms, ...lengths])])('is answered: %s', async (ask) => {
-    expect(await lastAnswer(ask)).toHaveProperty('headline');
+  test.each([...requests, ...planks, ...rooms, ...lengths])('is answered: %s', async (request) => {
+    expect(await lastAnswer(request)).toHaveProperty('headline');
   });
 });
 

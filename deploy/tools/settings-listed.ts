@@ -1,14 +1,14 @@
-/** The settings as a table for README.md and as the file .env.example. */
+/** The settings as a table for deploy/README.md and as the file .env.example. */
 
 import { type SettingFacts, settingFacts } from '../../src/server/environment.ts';
 import { tableOf } from './markdown-table.ts';
 
 const WIDTH = 120;
 
-/** A Markdown table: each variable, what it is for, and what it is when nothing is told. */
+/** A Markdown table: each variable, what it is for, and what it is when nothing is set. */
 export function settingsTable(): string {
   const rows = settingFacts().map((fact) => [`\`${fact.name}\``, about(fact), fact.standard && `\`${fact.standard}\``]);
-  return tableOf([['Variable', 'What it is for', 'When not told'], ...rows]);
+  return tableOf([['Variable', 'What it is for', 'When not set'], ...rows]);
 }
 
 /** Every variable with its standard, each below what it is for. */

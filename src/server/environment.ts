@@ -1,4 +1,4 @@
-/** Every setting: its variable, its form and its purpose. README.md's table and .env.example are generated from it. */
+/** Every setting: its variable, its form and its purpose. The table of deploy/README.md and .env.example are generated from it. */
 
 import { z } from 'zod';
 
