@@ -139,7 +139,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'node:*',
     ],
   },
-  tools: { rooms: [...ALL, 'server'], packages: ['node:*'] },
+  tools: { rooms: [...ALL, 'server'], packages: ['dejavu-fonts-ttf', 'node:*'] },
 };
 
 /** The room of a file: its folder under src (a platform is a room of its own), or the top folder; undefined for a loose file. */
