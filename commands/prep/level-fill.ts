@@ -139,7 +139,12 @@ export function fillFacts(ask: LevelAsk, fill: Fill, verdict: DipVerdict, saying
     return { label: LEVEL.shapes[shape], value: part(litres, pounds, saying) + (heavy ? LEVEL.overLine : '') };
   });
   if (fill.litres === 0)
-    return { kind: 'facts', title, facts: [...shapes, { label: LEVEL.notGiven, value: LEVEL.notGivenOf }] };
+    return {
+      kind: 'facts',
+      section: 'buy',
+      title,
+      facts: [...shapes, { label: LEVEL.notGiven, value: LEVEL.notGivenOf }],
+    };
   const [least, most] = [bagsFor(fill.least, bag), bagsFor(fill.litres, bag)];
   const powder = LEVEL.weightOf(sayRange(sayWeight(least.kilograms, saying), sayWeight(most.kilograms, saying)));
   const bags: Fact = {
@@ -164,7 +169,7 @@ export function fillFacts(ask: LevelAsk, fill: Fill, verdict: DipVerdict, saying
     bags,
     ...(verdict === 'measure' ? [] : job),
   ];
-  return { kind: 'facts', title, facts };
+  return { kind: 'facts', section: 'buy', title, facts };
 }
 
 /** One part of the filling: litres, where they are known, and what it weighs a square foot. */

@@ -14,7 +14,7 @@ import {
   NAILED_FLATNESS_METRIC,
   POUR_DEPTH,
 } from '../../src/figures/subfloor-figures.ts';
-import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
+import { type Saying, sayCut, sayLength, sayWeight } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import {
   type ParsedReadings,
@@ -125,7 +125,12 @@ function gridFlat(
 
 /** The flatness block. */
 function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
-  return { kind: 'facts', title: LEVEL.title, facts: [{ label: LEVEL.rule, value: rule }, ...flatness.facts(saying)] };
+  return {
+    kind: 'facts',
+    section: 'why',
+    title: LEVEL.title,
+    facts: [{ label: LEVEL.rule, value: rule }, ...flatness.facts(saying)],
+  };
 }
 
 /** Whether anything is to be taken down. */
@@ -148,7 +153,9 @@ function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): read
     const high = readings.grid.rows.flat().filter((depth) => depth < 0);
     if (high.length > 0) steps.push(LEVEL.highGrid(high.length, sayCut(ticks(-Math.min(...high)), saying)));
   }
-  return steps.length === 0 ? [] : [{ kind: 'steps', title: LEVEL.highTitle, steps: [...steps, LEVEL.highHow] }];
+  return steps.length === 0
+    ? []
+    : [{ kind: 'steps', section: 'how', title: LEVEL.highTitle, steps: [...steps, LEVEL.highHow] }];
 }
 
 // From the options of `prep level` to its answer.
@@ -206,14 +213,29 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
       rule.join(LEVEL.or),
       verdict === 'measure' ? measure : toFill,
     ),
+    lines: [
+      ...flatness
+        .facts(saying)
+        .filter(({ label }) => label !== LEVEL.grid)
+        .slice(0, 2)
+        .map(({ label, value }) => LEVEL.line(label, value)),
+      ...(hasHigh(ask.readings) && !flatness.flat ? [LEVEL.highLine] : []),
+      ...(verdict === 'measure'
+        ? [LEVEL.measureLine]
+        : fill.litres > 0
+          ? [LEVEL.buyLine(most.bags, sayWeight(ask.bag.kilograms, saying), sayCut(ask.pour, saying))]
+          : flatness.flat
+            ? []
+            : [LEVEL.areaLine]),
+    ],
     blocks: [
       flatFacts(flatness, rule.join(LEVEL.or), saying),
-      ...(verdict === 'measure' ? [{ kind: 'text' as const, text: LEVEL.measureHow }] : []),
+      ...(verdict === 'measure' ? [{ kind: 'text' as const, section: 'how' as const, text: LEVEL.measureHow }] : []),
       fillFacts(ask, fill, verdict, saying),
       ...highSteps(ask, limits, saying),
       ...(verdict === 'measure'
         ? []
-        : [{ kind: 'steps' as const, title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] }]),
+        : [{ kind: 'steps' as const, section: 'how' as const, title: LEVEL.stepsTitle, steps: LEVEL.steps[floor] }]),
     ],
     assumed: [
       ...context.assumed,
@@ -221,14 +243,18 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
       ...(floorGiven ? [] : [LEVEL.floorTaken]),
       ...flatness.assumed(saying),
     ],
-    cautions: worded([
-      ...cautionsFor('subfloor'),
-      ...cautionsFor('sanding').filter(({ topic }) => topic === 'silica' || topic === 'lead'),
-    ]),
+    cautions: worded(levelHazards()),
     sources: FLATNESS_FIGURES.map(({ source }) => source),
     data,
     ...(needs.length > 0 && { needs }),
   });
+}
+
+/** What is poured, ground or sanded comes before what is screwed or sawn. */
+function levelHazards() {
+  const poured = cautionsFor('levelling');
+  const others = [...cautionsFor('sanding').filter(({ topic }) => topic === 'lead'), ...cautionsFor('subfloor')];
+  return [...poured, ...others.filter(({ topic }) => !poured.some((one) => one.topic === topic))];
 }
 
 /** Whether the readings say that they are of a slab; a board of cement lies on wood. */

@@ -55,10 +55,11 @@ function answerLift(ask: LiftAsk, context: Context): Outcome {
   ];
   return reply({
     headline: index <= 1 ? LIFT.ok(say(kilograms), say(limit)) : LIFT.over(say(kilograms), say(limit), times),
+    lines: [LIFT.limitsLine(say(limits.origin), careful ? say(limits.destination) : undefined), LIFT.tip, LIFT.note],
     blocks: [
-      { kind: 'facts', title: LIFT.title, facts },
-      { kind: 'steps', title: LIFT.stepsTitle, steps: LIFT.steps },
-      { kind: 'text', text: LIFT.note },
+      { kind: 'facts', section: 'why', title: LIFT.title, facts },
+      { kind: 'steps', section: 'how', title: LIFT.stepsTitle, steps: LIFT.steps },
+      { kind: 'text', section: 'why', text: LIFT.note },
     ],
     assumed: context.assumed,
     cautions,

@@ -202,7 +202,24 @@ function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
         flaw === 'apart' ? MOISTURE.flaw.apart() : MOISTURE.flaw['too-few'](required - values.length, kind !== 'wood'),
     })),
   ];
-  return { kind: 'facts', title: MOISTURE.title, facts };
+  return { kind: 'facts', section: 'why', title: MOISTURE.title, facts };
+}
+
+/** Readings and limit, then what to do first. */
+function moistureLines(ask: MoistureAsk, known: Known, saying: Saying): readonly string[] {
+  const { kind, limit, required, flaws } = known;
+  const { values } = ask.readings;
+  const say = (value: number): string => sayMoisture(value, kind, saying);
+  const source = ask.limit === 'usual' ? saySource(MOISTURE_LIMITS[kind].source) : MOISTURE.own;
+  const steps = moistureSteps(ask, known);
+  return [
+    MOISTURE.readingsLine(values.length, required, say(Math.min(...values)), say(Math.max(...values))),
+    MOISTURE.limitLine(say(limit), source),
+    ...(ask.limit === 'usual' && flaws.includes('over') && (kind === 'rh' || kind === 'chloride')
+      ? [MOISTURE.plankLine[kind]]
+      : []),
+    ...(steps.kind === 'steps' ? steps.steps.slice(0, 1) : []),
+  ];
 }
 
 /** What to do, by what stands against laying; too few readings alone call for no drying. */
@@ -215,7 +232,12 @@ function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, fla
     ...(flaws.includes('apart') ? [steps.apart] : []),
     ...(flaws.includes('too-few') ? [steps.more(required - readings.values.length, base === 'concrete')] : []),
   ];
-  return { kind: 'steps', title: MOISTURE.stepsTitle[verdict], steps: verdict === 'accept' ? steps.lay[base] : all };
+  return {
+    kind: 'steps',
+    section: 'how',
+    title: MOISTURE.stepsTitle[verdict],
+    steps: verdict === 'accept' ? steps.lay[base] : all,
+  };
 }
 
 /** The checklist after a leak, and what grey water asks for. */
@@ -224,7 +246,12 @@ function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
   const left = leak === 'none' ? DRY_WITHIN.value.to : Math.floor(DRY_WITHIN.value.to - leak);
   const items = MOISTURE.leak(left > 0 ? MOISTURE.hours(left) : undefined);
   return [
-    { kind: 'checklist', title: MOISTURE.leakTitle, items: water === 'grey' ? [MOISTURE.grey, ...items] : items },
+    {
+      kind: 'checklist',
+      section: 'checklist',
+      title: MOISTURE.leakTitle,
+      items: water === 'grey' ? [MOISTURE.grey, ...items] : items,
+    },
   ];
 }
 
@@ -270,6 +297,7 @@ function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const areaNotGiven = MOISTURE.areaNotGiven[kind === 'wood' ? 'wood' : 'concrete'];
   return reply({
     headline: moistureHeadline(ask, known, saying),
+    lines: moistureLines(ask, known, saying),
     blocks: [moistureFacts(ask, known, saying), moistureSteps(ask, known), ...leakBlocks(ask)],
     assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaNotGiven] : [])],
     cautions: worded(cautionsOf(kind)),

@@ -180,7 +180,7 @@ function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
     { label: PATCH.lands, value: PATCH.joists(patch.cut.joists.map(say), ask.joists === 'up' ? 'left' : 'bottom') },
     { label: PATCH.depth, value: PATCH.depthOf(cut(ask.thickness)) },
   ];
-  return { kind: 'facts', title: PATCH.cutTitle, facts };
+  return { kind: 'facts', section: 'cuts', title: PATCH.cutTitle, facts };
 }
 
 /** Panels, sheets, blocks, screws and adhesive. */
@@ -220,7 +220,7 @@ function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
       ),
     },
   ];
-  return { kind: 'facts', title: PATCH.buyTitle, facts };
+  return { kind: 'facts', section: 'buy', title: PATCH.buyTitle, facts };
 }
 
 /** Each piece on its sheet. */
@@ -235,7 +235,7 @@ function sheetTable(patch: Patch, saying: Saying): Block {
       cut(y),
     ]),
   );
-  return { kind: 'table', title: PATCH.planTitle, columns: PATCH.planColumns, rows };
+  return { kind: 'table', section: 'cuts', title: PATCH.planTitle, columns: PATCH.planColumns, rows };
 }
 
 // Notches and holes told of a joist, against the limits of its depth.
@@ -407,6 +407,7 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const blocks = patch.blocks.length;
   return reply({
     headline: PATCH.headline(across ?? '', up ?? '', patch.sheets.length, blocks, patch.fasteners.length),
+    lines: patchLines(patch, ask, saying),
     blocks: [
       cutFacts(patch, ask, saying),
       buyFacts(patch, ask, saying),
@@ -414,6 +415,7 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
       ...notes(patch, ask, mould, saying),
       {
         kind: 'steps',
+        section: 'how',
         title: PATCH.stepsTitle,
         steps: PATCH.steps(
           sayCut(ticks(Math.floor(ask['joist-width'] / 2) - PANEL_GAP.value), saying),
@@ -422,7 +424,12 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
         ),
       },
       sheetTable(patch, saying),
-      { kind: 'checklist', title: PATCH.checkTitle, items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)) },
+      {
+        kind: 'checklist',
+        section: 'checklist',
+        title: PATCH.checkTitle,
+        items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)),
+      },
     ],
     assumed: context.optionTexts.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
     cautions: worded(cautionsFor('subfloor')),
@@ -430,6 +437,19 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
     data: patchResult(patch, ask),
     needs: patchNeeds(patch, ask, saying),
   });
+}
+
+/** Where the cut is, where it lands, how deep the saw goes, and what else to buy. */
+function patchLines(patch: Patch, ask: PatchAsk, saying: Saying): readonly string[] {
+  const [corner] = cornersOf(patch.cut, ask.joists);
+  const say = (length: number): string => sayLength(ticks(length), saying);
+  const { lines } = PATCH;
+  return [
+    lines.at(say(corner?.[0] ?? 0), say(corner?.[1] ?? 0)),
+    lines.joists(patch.cut.joists.map(say), ask.joists === 'up' ? 'left' : 'bottom'),
+    lines.depth(sayCut(ask.thickness, saying)),
+    lines.glue(PATCH.tubes(tubesOf(patch, ask)), patch.kept + patch.blocks.length * BLOCK_SCREWS.value),
+  ];
 }
 
 /** What to mind in this patch, if anything. */
@@ -445,7 +465,7 @@ function notes(patch: Patch, ask: PatchAsk, mould: boolean, saying: Saying): rea
     ...(bare.some((side) => side < ask.margin) ? [PATCH.marginLess(say(ask.margin))] : []),
     ...(mould ? [PATCH.mould] : []),
   ];
-  return items.length === 0 ? [] : [{ kind: 'checklist', title: PATCH.notesTitle, items }];
+  return items.length === 0 ? [] : [{ kind: 'checklist', section: 'details', title: PATCH.notesTitle, items }];
 }
 
 export default defineCommand({

@@ -4,7 +4,6 @@ import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { HEATING_FIGURES, LONGEST_ACCLIMATION } from '../../src/figures/floor-figures.ts';
 import { ASBESTOS_MARGIN, asbestosFigures, LEAD_YEARS, leadFigures } from '../../src/figures/old-materials-figures.ts';
-import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC, LEVELLER_DRIES } from '../../src/figures/subfloor-figures.ts';
 import { LIFTING_PACE } from '../../src/figures/tearout-figures.ts';
 import { type Saying, sayArea, sayHours, sayLength } from '../../src/input/format.ts';
@@ -17,7 +16,15 @@ import { PLAN, PLAN_STAGES, STAGE_NOTES, type StageWords, TOOLS, TRADES } from '
 import { doorwaysTooWide, notACovering } from '../../src/text/prep-problems-text.ts';
 import { TEAROUT, tearoutSteps } from '../../src/text/tearout-text.ts';
 import { ticks } from '../../src/units/length.ts';
-import { assumedWith, countryOf, houseOptions, houseVerdict, sharedAsk, toProve } from './prep-options.ts';
+import {
+  assumedWith,
+  countryOf,
+  houseOptions,
+  houseVerdict,
+  sharedAsk,
+  tearoutHazards,
+  toProve,
+} from './prep-options.ts';
 import { areaOfRooms, doorsOption, staplesOf, tackStripOf, tearoutHours } from './tearout-sums.ts';
 
 // The options of `prep plan`.
@@ -156,20 +163,26 @@ function answerPlan(ask: PlanAsk, context: Context): Outcome {
   };
   return reply({
     headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
+    lines: [
+      PLAN.order(stages.map(({ name }) => name)),
+      PLAN.waitsLine(ask.acclimate, level),
+      PLAN.wallsLine(sayLength(walls, saying)),
+    ],
     blocks: [
-      { kind: 'facts', title: PLAN.title, facts },
+      { kind: 'facts', section: 'details', title: PLAN.title, facts },
       ...stages.map(
         ({ name, before, work }, i): Block => ({
           kind: 'checklist',
+          section: 'checklist',
           title: PLAN.stage(i + 1, name),
           items: [...before.map(PLAN.must), ...work],
         }),
       ),
-      { kind: 'table', title: PLAN.tools, columns: PLAN.toolColumns, rows: toolRows(ask, covering) },
-      { kind: 'checklist', title: PLAN.trades, items: TRADES },
+      { kind: 'table', section: 'list', title: PLAN.tools, columns: PLAN.toolColumns, rows: toolRows(ask, covering) },
+      { kind: 'checklist', section: 'details', title: PLAN.trades, items: TRADES },
     ],
     assumed: assumedWith(ask, context),
-    cautions: worded(cautionsFor('tear-out')),
+    cautions: worded(tearoutHazards(ask, context)),
     sources: [
       LIFTING_PACE[covering],
       ...(ask.heated === 'yes' ? HEATING_FIGURES : []),

@@ -1,7 +1,7 @@
 /** The options that subfloor commands share. */
 
 import type { Context } from '../../src/chat/command.ts';
-import { ASBESTOS_MARGIN } from '../../src/figures/old-materials-figures.ts';
+import { ASBESTOS_MARGIN, LEAD_YEARS } from '../../src/figures/old-materials-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import {
   BEAD,
@@ -297,9 +297,15 @@ export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof'
   return {
     why: asbestosWhy(verdict, margin, facts.length > 0 ? facts.join(', ') : undefined),
     call: verdict === 'found' ? `${ASBESTOS_CALL} ${LAID_OVER}` : ASBESTOS_CALL,
-    cautions: worded(cautionsFor('tear-out').filter(({ topic }) => topic === 'asbestos' || topic === 'lead')),
+    cautions: worded(tearoutHazards(ask, context).filter(({ topic }) => topic === 'asbestos' || topic === 'lead')),
     data: unsafe('asbestos'),
   };
+}
+
+/** The hazards of a tear-out; no lead in a home whose own year rules it out. */
+export function tearoutHazards(ask: HouseAsk, context: Context) {
+  const young = ask.built !== undefined && ask.built >= LEAD_YEARS[countryOf(ask, context)].value;
+  return cautionsFor('tear-out').filter(({ topic }) => topic !== 'lead' || !young);
 }
 
 /** What must be proved first: the floor itself where it is doubtful, else what was told to lie under it. */

@@ -69,9 +69,16 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const data: SqueaksResult = { kind: 'squeaks', screws: made.screws, spacing: made.spacing, length: made.length };
   return reply({
     headline: SQUEAKS.headline(made.screws, sayCut(made.length, saying), spacing, made.joists),
+    lines: [
+      SQUEAKS.packsLine(packs, ask.pack, packs * ask.pack - made.screws),
+      SQUEAKS.lengthLine(sayCut(ask.thickness, saying), sayCut(FASTENER_BITE.value, saying)),
+      SQUEAKS.findLine(sayCut(ask.spacing, saying)),
+      SQUEAKS.softLine,
+    ],
     blocks: [
       {
         kind: 'facts',
+        section: 'buy',
         title: SQUEAKS.title,
         facts: [
           { label: SQUEAKS.screws, value: `${made.screws} (${SQUEAKS.ofJoists(made.joists, made.perJoist)})` },
@@ -88,9 +95,9 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
           { label: SQUEAKS.packs, value: SQUEAKS.ofPack(packs, ask.pack, packs * ask.pack - made.screws) },
         ],
       },
-      { kind: 'steps', title: SQUEAKS.findTitle, steps: SQUEAKS.find(sayCut(ask.spacing, saying)) },
-      { kind: 'steps', title: SQUEAKS.fixTitle, steps: SQUEAKS.fix(spacing) },
-      { kind: 'checklist', title: SQUEAKS.notTitle, items: SQUEAKS.not },
+      { kind: 'steps', section: 'how', title: SQUEAKS.findTitle, steps: SQUEAKS.find(sayCut(ask.spacing, saying)) },
+      { kind: 'steps', section: 'how', title: SQUEAKS.fixTitle, steps: SQUEAKS.fix(spacing) },
+      { kind: 'checklist', section: 'checklist', title: SQUEAKS.notTitle, items: SQUEAKS.not },
     ],
     assumed: sides && !context.optionTexts.has('joists') ? [...context.assumed, SQUEAKS.assumedRun] : context.assumed,
     cautions: worded(cautionsFor('subfloor')),

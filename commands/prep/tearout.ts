@@ -3,7 +3,6 @@
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { asbestosFigures, LEAD_YEARS, leadFigures, MINOR_WORK } from '../../src/figures/old-materials-figures.ts';
-import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import {
   BAG,
   BUNDLE,
@@ -36,7 +35,7 @@ import { NEEDS } from '../../src/text/shopping-text.ts';
 import { COVERING_NAMES, TEAROUT, TEAROUT_FIRST, tearoutSteps } from '../../src/text/tearout-text.ts';
 import { boxOf, type Outline } from '../../src/units/geometry.ts';
 import { areaOf, inches } from '../../src/units/length.ts';
-import { assumedWith, countryOf, houseVerdict, sharedAsk, toProve } from './prep-options.ts';
+import { assumedWith, countryOf, houseVerdict, sharedAsk, tearoutHazards, toProve } from './prep-options.ts';
 import {
   areaOfRooms,
   rolledWeight,
@@ -74,17 +73,49 @@ function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Context): s
   return TEAROUT.strips(count, size, sayWeight(heaviest(strips), saying), all, haul);
 }
 
+/** What comes up and how long it takes, what it weighs, what holds it, and what to have ready. */
+function tearoutLines(tearout: Tearout, ask: TearoutAsk, context: Context): readonly string[] {
+  const saying = sayingOf(ask, context);
+  const { covering, area, kilograms, light, hours, staples, tackStrip, bags, blades, masks } = tearout;
+  const [least, most] = hours.map((part) => sayHours(part, saying));
+  const { lines } = TEAROUT;
+  const rolled = kilogramsOf(area, rolledWeight(ask, covering));
+  const weight =
+    covering === 'carpet'
+      ? [lines.carpet(sayWeight(rolled, saying), sayWeight(kilograms - rolled, saying))]
+      : ask.weight === undefined
+        ? [lines.light(sayWeight(light, saying))]
+        : [];
+  return [
+    lines.work(COVERING_NAMES[covering], sayArea(area, saying), least ?? '', most ?? ''),
+    ...weight,
+    ...(covering === 'carpet'
+      ? [lines.held(sayLength(tackStrip, saying), ask.below.ground === 'concrete' ? undefined : staples)]
+      : []),
+    lines.ready(bags, isRolled(covering) ? blades : 0, masks),
+  ];
+}
+
 /** Everything but lead and the steps. */
 function tearoutBlocks(tearout: Tearout, ask: TearoutAsk, context: Context): readonly Block[] {
   const saying = sayingOf(ask, context);
   return [
-    ...(tearout.covering === 'tile' ? [{ kind: 'text' as const, text: TEAROUT.tileOnly }] : []),
-    ...(isRolled(tearout.covering) ? [stripsTable(tearout, saying)] : []),
-    { kind: 'facts', title: TEAROUT.carryTitle, facts: carryFacts(tearout, ask, saying) },
-    ...(tearout.covering === 'carpet'
-      ? [{ kind: 'facts' as const, title: TEAROUT.fixTitle, facts: fixFacts(tearout, ask, saying) }]
+    ...(tearout.covering === 'tile'
+      ? [{ kind: 'text' as const, section: 'how' as const, text: TEAROUT.tileOnly }]
       : []),
-    { kind: 'facts', title: TEAROUT.needTitle, facts: needFacts(tearout, saying) },
+    ...(isRolled(tearout.covering) ? [stripsTable(tearout, saying)] : []),
+    { kind: 'facts', section: 'details', title: TEAROUT.carryTitle, facts: carryFacts(tearout, ask, saying) },
+    ...(tearout.covering === 'carpet'
+      ? [
+          {
+            kind: 'facts' as const,
+            section: 'details' as const,
+            title: TEAROUT.fixTitle,
+            facts: fixFacts(tearout, ask, saying),
+          },
+        ]
+      : []),
+    { kind: 'facts', section: 'buy', title: TEAROUT.needTitle, facts: needFacts(tearout, saying) },
   ];
 }
 
@@ -98,7 +129,7 @@ function stripsTable({ rooms }: Tearout, saying: Saying): Block {
       sayWeight(kilograms, saying),
     ]),
   );
-  return { kind: 'table', title: TEAROUT.stripsTitle, columns: TEAROUT.stripsColumns, rows };
+  return { kind: 'table', section: 'cuts', title: TEAROUT.stripsTitle, columns: TEAROUT.stripsColumns, rows };
 }
 
 function carryFacts(tearout: Tearout, ask: TearoutAsk, saying: Saying): readonly Fact[] {
@@ -205,6 +236,7 @@ function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
   return [
     {
       kind: 'facts',
+      section: 'details',
       title: TEAROUT.leadTitle,
       facts: [
         { label: TEAROUT.leadArea, value: `${said}${where}` },
@@ -256,9 +288,10 @@ function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   const headline = tearoutHeadline(tearout, ask, context);
   return reply({
     headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
+    lines: tearoutLines(tearout, ask, context),
     blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask, house)],
     assumed: assumedWith(ask, context),
-    cautions: worded(hazardsOf(covering)),
+    cautions: worded(hazardsOf(covering, ask, context)),
     sources: sourcesOf(tearout, ask, countryOf(ask, context)),
     actions: nextAsks(ask, context),
     data: resultOf(tearout, ask),
@@ -274,8 +307,8 @@ function isTooHeavy(ask: TearoutAsk, covering: Covering): boolean {
 }
 
 /** The hazards of a tear-out; tack strip only where carpet lies. */
-function hazardsOf(covering: Covering) {
-  return cautionsFor('tear-out').filter(({ topic }) => topic !== 'tack-strip' || covering === 'carpet');
+function hazardsOf(covering: Covering, ask: TearoutAsk, context: Context) {
+  return tearoutHazards(ask, context).filter(({ topic }) => topic !== 'tack-strip' || covering === 'carpet');
 }
 
 /** Result data of kind `tearout`: lengths in ticks, areas in square ticks, kilograms, litres. */
@@ -316,6 +349,7 @@ function stepsBlock({ covering }: Tearout, ask: TearoutAsk, house: 'proof' | 'go
   ];
   return {
     kind: 'steps',
+    section: 'how',
     title: TEAROUT.stepsTitle,
     steps: [...first, ...tearoutSteps(covering, ask.tested === 'clear')],
   };

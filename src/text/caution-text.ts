@@ -35,7 +35,7 @@ const TEXTS: Readonly<Record<string, string>> = {
 const IN_SHORT: Readonly<Record<string, string>> = {
   asbestos: 'Old floor below? Have it tested for asbestos before you disturb it.',
   lead: 'Paint from before 1978? Test it for lead before you pry or cut.',
-  'leak-water': 'Stop the water and switch the circuit off before you step in.',
+  'leak-water': 'A leak? Stop the water and cut the power before you step in.',
   'tack-strip': 'Tack strip nails point up: thick soles, gloves and goggles.',
   blade: 'Fresh blade, cut away from yourself, cut-resistant glove.',
   saw: 'Saw: guard on, eyes and ears covered, blade stopped before you reach in.',

@@ -21,8 +21,14 @@ export const PLAN = {
   waits: (acclimate: number, level: number) =>
     [
       ...(acclimate > 0 ? [`${acclimate} h for cartons in the room, once wet work is dry`] : []),
-      ...(level > 0 ? [`${level} h for the leveller, or what its bag says`] : []),
-    ].join('; ') || 'none fixed: the plank’s maker and the leveller’s bag decide',
+      ...(level > 0 ? [`${level} h for the leveler, or what its bag says`] : []),
+    ].join('; ') || 'none fixed: the plank’s maker and the leveler’s bag decide',
+  order: (stages: readonly string[]) => `In order: ${stages.map((name) => name.toLowerCase()).join(', ')}.`,
+  waitsLine: (acclimate: number, level: number) =>
+    acclimate + level === 0
+      ? 'Waiting time depends on the plank’s maker and the leveler’s bag.'
+      : `Wait ${[...(level > 0 ? [`${level} h for the leveler`] : []), ...(acclimate > 0 ? [`${acclimate} h with the cartons in the room`] : [])].join(', then ')}.`,
+  wallsLine: (length: string) => `${length} of wall will take trim.`,
   stage: (number: number, name: string) => `${number}. ${name}`,
   must: (condition: string) => `First: ${condition}`,
   tools: 'Tools',
@@ -68,7 +74,7 @@ export const PLAN_STAGES = {
     before: [
       'the subfloor is dry, flat, clean and quiet',
       'all cartons are of one lot',
-      'the leveller and the cartons have had their hours',
+      'the leveler has dried and the cartons have had their hours',
     ],
     work: [
       'Undercut door casings with a piece of plank as the gauge.',
@@ -98,10 +104,10 @@ export const STAGE_NOTES = {
     `Lay a ${over} straightedge every way: hollows over ${gap} are filled, humps sanded or planed.`,
   photos: 'Photograph rooms, damage and layers; keep a piece of carpet and pad for the insurer.',
   oldHouse: (margin: number) =>
-    `The house was built up to ${margin} or in a year not known: lift a corner first and stop at tile, sheet, paper or black glue.`,
-  oldPaint: (year: number) => `Older than ${year} or not known: test painted trim for lead before you pry it.`,
+    `The house was built up to ${margin} or in an unknown year: lift a corner first and stop at tile, sheet, paper or black glue.`,
+  oldPaint: (year: number) => `Older than ${year}, or year unknown: test painted trim for lead before you pry it.`,
   tile: 'Tile carries silica: have it taken out, or learn wet methods first.',
-  level: (hours: number) => `Pour the leveller and leave it ${hours} h, or what its bag says.`,
+  level: (hours: number) => `Pour the leveler and leave it ${hours} h, or what its bag says.`,
   acclimate: (hours: number) => `Leave them ${hours} h.`,
   concrete:
     'Concrete: test its moisture before anything goes on it; a 6 mil film under a plank without a barrier of its own, where its maker asks for it.',
@@ -123,10 +129,10 @@ export const TOOLS = {
   drill: ['Drill-driver', 'borrow', 'subfloor screws'],
   tapping: ['Tapping block, pull bar, spacers', 'own', 'rows closed without crushed edges'],
   undercut: ['Undercut saw or oscillating saw', 'rent', 'door casings, once'],
-  saw: ['Mitre saw or jigsaw', 'borrow or rent', 'trim, and planks round pipes'],
+  saw: ['Miter saw or jigsaw', 'borrow or rent', 'trim, and planks round pipes'],
   nailer: ['Brad nailer, full sequential trigger', 'rent', 'trim; hammer and nail set will do in a small flat'],
   meter: ['Moisture meter', 'borrow or rent', 'wood subfloor and flooring within the maker’s limits'],
-  mixer: ['Mixing paddle and buckets', 'rent', 'leveller'],
+  mixer: ['Mixing paddle and buckets', 'rent', 'leveler'],
   scraper: ['Floor scraper', 'borrow', 'cleared glue that stays behind'],
 } as const;
 
@@ -134,6 +140,6 @@ export const TRADES = [
   'Suspected asbestos: an accredited inspector for samples, a licensed contractor for removal.',
   'Gas, water and electric lines that are cut, moved or found damaged: a licensed plumber, gas fitter or electrician.',
   'Joists that are cracked, notched or rotten: a licensed contractor or an engineer.',
-  'Sewage, or mould over about 10 sq ft: a water-damage company.',
+  'Sewage, or mold over about 10 sq ft: a water-damage company.',
   'Paid painting or trim work in a home whose paint may hold lead (US: older than 1978): a lead-safe certified firm.',
 ] as const;

@@ -156,7 +156,7 @@ export function notABase(got: Got): Problem {
 
 /** What is taken where neither floor nor method is told, and nothing speaks of concrete. */
 export const METHOD_TAKEN =
-  'floor and method not told: read as a meter on a wood subfloor; on concrete, tell the test (method: rh, chloride or cm)';
+  'Assuming a meter on a wood subfloor; on concrete, name the test (method: rh, chloride or cm)';
 
 export function notAMoistureShare(got: Got): Problem {
   return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.');
@@ -313,9 +313,9 @@ export function countryElsewhere(typed: string): string {
 
 /** Which country’s years were taken, where none was told. */
 export const COUNTRY_TAKEN: Readonly<Record<'us' | 'elsewhere', string>> = {
-  us: 'country not told: the years of the US are taken for asbestos and lead; tell “country” here, or once for all with “project settings country: …”',
+  us: 'country: assuming US years for asbestos and lead; add “country”, or set it once with “project settings country: …”',
   elsewhere:
-    'country not told and sizes in metric: the latest years are taken for asbestos and lead; tell “country” here, or once for all with “project settings country: …”',
+    'country: assuming the latest years for asbestos and lead, as sizes are metric; add “country”, or set it once with “project settings country: …”',
 };
 
 // The texts about tear-out options that cannot be read, and how doubtful ones were read.
@@ -397,7 +397,7 @@ export function coveringRead(typed: string, covering: string): string {
 }
 
 export function yearUnknown(typed: string): string {
-  return `“${quoted(typed)}” tells no year for sure: the house is taken as an old one`;
+  return `“${quoted(typed)}” gives no sure year: assuming an old house`;
 }
 
 export function yearRead(typed: string, year: number): string {

@@ -12,6 +12,12 @@ interface Amount {
 export const LEVEL = {
   flat: 'Flat enough',
   notFlat: 'Not flat enough',
+  line: (label: string, value: string) => `${label}: ${value}.`,
+  buyLine: (bags: number, weight: string, pour: string) =>
+    `Buy ${counted(bags, 'bag')} of ${weight}; pour at most ${pour} at a time.`,
+  areaLine: 'Add the low area (such as “area: 4 x 6 ft”) and I’ll count the bags.',
+  measureLine: 'First measure how deep it is halfway between the middle and the edge.',
+  highLine: 'Take the high spots down first; never sand or grind old flooring.',
   headline: (flat: boolean, worst: string, rule: string, fill: string | undefined) =>
     `${flat ? 'Flat enough' : 'Not flat enough'}: ${worst} against ${rule}.${fill === undefined ? '' : ` ${fill}`}`,
   fill: ({ bags, one, litres }: Amount) => `To fill: ${bags} ${one ? 'bag' : 'bags'} (${litres}).`,
@@ -33,7 +39,7 @@ export const LEVEL = {
   stopCall:
     'a licensed contractor or a structural engineer, to look at the joists and what they rest on from below before anything is poured',
   slabRead: 'floor read as concrete',
-  floorTaken: 'floor not told: taken as wood; on a slab type “floor: concrete”',
+  floorTaken: 'Assuming a wood floor; on a slab type “floor: concrete”',
   title: 'Flatness',
   rule: 'Rule',
   ruleOf: (gap: string, over: string) => `${gap} in ${over}`,
@@ -41,13 +47,14 @@ export const LEVEL = {
   low: 'Low',
   high: 'High',
   gap: (gap: string, over: string) => `${gap} over ${over}`,
-  verdict: (flat: boolean, allowed: string) => (flat ? `within ${allowed}` : `more than ${allowed}`),
+  verdict: (flat: boolean, allowed: string) =>
+    flat ? `within the ${allowed} allowed` : `more than the ${allowed} allowed`,
   grid: 'Grid',
   gridOf: (rows: number, columns: number, dx: string, dy: string) => `${rows} × ${columns} points, ${dx} × ${dy} apart`,
   spread: 'Highest to lowest',
   straight: 'Straightedge on the grid',
   straightOf: (straight: boolean) => (straight ? 'lies within the rule everywhere' : 'leaves too wide a gap somewhere'),
-  fillTitle: 'Levelling compound',
+  fillTitle: 'Leveling compound',
   volume: 'Volume',
   volumeOf: (litres: string, cubicFeet: string) => `${litres} (${cubicFeet} cu ft)`,
   shapes: {
@@ -59,24 +66,23 @@ export const LEVEL = {
   ramp: 'Ramp, ½ × area × height',
   cells: 'Grid, cell by cell',
   bags: 'Bags',
-  bagsOf: (bags: string, litres: string, weight: string) =>
-    `${bags} of ${weight}, ${litres} L each; the bag’s own figure wins`,
+  bagsOf: (bags: string, litres: string, weight: string) => `${bags} of ${weight}, ${litres} L each; check the bag`,
   buy: 'Buy',
   buyOf: (bags: number) =>
     `${counted(bags, 'bag')}, for the fullest shape: what stays shut goes back, and a pour must not stop for want of a bag`,
   pours: 'Pours',
-  poursOf: (pours: number, most: string) => `${pours}, at most ${most} at once; the bag’s own figure wins`,
+  poursOf: (pours: number, most: string) => `${pours}, at most ${most} at once; check the bag`,
   weight: 'Weight added',
   weightOf: (weight: string) => `${weight} of dry powder, and its mixing water until it dries`,
   primer: 'Primer',
   primerOf: (area: string) => `${area} to prime, or as the bag says; let it turn clear or dry before you pour`,
   notGiven: 'How much',
-  notGivenOf: 'tell the low area (“area: 4 x 6 ft”), a ramp, or a grid of depths, and the bags are worked out',
+  notGivenOf: 'add the low area (such as “area: 4 x 6 ft”), a ramp or a grid of depths to get bags',
   highTitle: 'High spots',
   highOf: (gap: string, over: string, take: string) =>
     `Gap ${gap} over ${over}: take off about ${take}, then lay the straightedge on it again.`,
   highGrid: (count: number, most: string) =>
-    `${counted(count, 'point')} above the line, up to ${most}: taken down to it before you fill.`,
+    `${counted(count, 'point')} above the line, up to ${most}: take it down before you fill.`,
   highHow:
     'Wood: plane or sand with a vacuum and an N95 mask; look for nail heads first and sink them. Concrete: grind only with a shroud, a HEPA vacuum and a respirator, or hire it out. Old tile, sheet or black adhesive: never.',
   stepsTitle: 'How to do it',
@@ -90,7 +96,7 @@ export const LEVEL = {
     ],
     concrete: [
       'Clean to bare, sound concrete: no dust, paint or old adhesive that you have not had tested.',
-      'Check moisture first (ask “moisture”); prime as the bag says.',
+      'Check moisture first (see “moisture”); prime as the bag says.',
       'Dam doorways and drains. Mix with the water on the bag, no more; two people, one mixes, one spreads.',
       'Pour at the lowest place, feather out to nothing at the edge with a straightedge.',
       'Let it dry as long as the bag says, then lay the straightedge on it again.',
@@ -109,10 +115,13 @@ export const LIFT = {
   ok: (weight: string, limit: string) => `${weight} is within the ${limit} recommended for this lift.`,
   over: (weight: string, limit: string, index: string) =>
     `${weight} is ${index} times the ${limit} recommended for this lift: split it, or lift with two.`,
+  limitsLine: (from: string, to: string | undefined) =>
+    `Limit at the start ${from}${to === undefined ? '' : `, at the end ${to}`}: the lower one counts.`,
+  tip: 'To raise the limit, hold it close and start from a table, not from the floor.',
   title: 'By the lifting equation',
   origin: 'Limit where the lift begins',
   destination: 'Limit where it ends',
-  loose: 'not counted: the load is let go there without care',
+  loose: 'not counted: the load is let go there',
   index: 'Lifting index',
   indexValue: (index: string) => `${index}: weight ÷ the limit that counts; above 1 the risk to the back grows`,
   note: 'For healthy adults who lift with two hands, standing. A bad back or a pregnancy has no figure here: ask a doctor.',
@@ -129,7 +138,7 @@ export const LIFT = {
     sitting: 'lifting while seated',
     cramped: 'lifting in a cramped space',
     carrying: 'carrying, stairs and ladders',
-    pushing: 'pushing, pulling and shovelling',
+    pushing: 'pushing, pulling and shoveling',
     rolls: 'rolls, which bend and shift',
     unstable: 'a load that shifts, such as a bucket or a slack bag',
     'two people': 'a lift by two people',
@@ -151,12 +160,15 @@ export const MOISTURE = {
     'far-over': (worst: string, limit: string) =>
       `${worst} is far over the limit of ${limit}; find where the water comes from`,
     'over-after-leak': (worst: string, limit: string) =>
-      `${worst} is over the limit of ${limit} long after the leak; open it up and look for mould`,
+      `${worst} is over the limit of ${limit} long after the leak; open it up and look for mold`,
     over: (worst: string, limit: string) => `${worst} is over the limit of ${limit}; dry it and measure again`,
     apart: () => 'subfloor and flooring are too far apart in moisture',
     'too-few': (more: number, concrete: boolean) =>
-      `${counted(more, concrete ? 'more test' : 'more reading')} wanted for this area`,
+      `${counted(more, concrete ? 'more test' : 'more reading')} needed for this area`,
   },
+  readingsLine: (given: number, required: number, least: string, most: string) =>
+    `${counted(given, 'reading')} from ${least} to ${most}; ${required} needed.`,
+  limitLine: (limit: string, source: string) => `Limit: ${limit} (${source}).`,
   title: 'Readings',
   method: 'Method',
   methods: {
@@ -167,22 +179,26 @@ export const MOISTURE = {
     gypsum: 'carbide test on a calcium sulfate screed, % CM',
   },
   count: 'Readings',
-  countOf: (given: number, required: number) => `${given} told, ${required} wanted`,
+  countOf: (given: number, required: number) => `${given} given, ${required} needed`,
   range: 'From, to',
   limit: 'Limit',
   own: 'the maker’s own',
   stop: 'Too wet to wait for',
   plank: 'Your plank',
   plankOf: {
-    chloride: 'many makers allow 5 lb: if yours does, tell it as limit',
-    rh: 'many makers allow 85 % RH: if yours does, tell it as limit',
+    chloride: 'many makers allow 5 lb: if yours does, add it as limit',
+    rh: 'many makers allow 85 % RH: if yours does, add it as limit',
+  },
+  plankLine: {
+    chloride: 'Many plank makers allow 5 lb: if yours does, add it as limit.',
+    rh: 'Many plank makers allow 85 % RH: if yours does, add it as limit.',
   },
   also: 'Also',
   flooring: 'Flooring',
   flooringOf: (moisture: string, most: string) => `${moisture}; the subfloor within ${most} points of it`,
   areaNotGiven: {
-    wood: 'area not told: one reading is taken as enough; tell “area” to learn how many are wanted',
-    concrete: 'area not told: taken as up to 1000 sq ft (93 m²), which wants three tests',
+    wood: 'Assuming one reading is enough; add the area to see how many are needed',
+    concrete: 'Assuming up to 1000 sq ft (93 m²), which needs three tests',
   },
   stepsTitle: {
     accept: 'Before you lay',
@@ -193,7 +209,7 @@ export const MOISTURE = {
     lay: {
       wood: [
         'Lay soon, or measure again: weather and wet trades change it.',
-        'Click vinyl lets no vapor through: what is damp below stays damp. Over a crawl space, see that its ground is covered.',
+        'Click vinyl lets no vapor through: moisture under the floor cannot dry out. Over a crawl space, see that its ground is covered.',
         'Keep a photo of the meter at each place.',
       ],
       concrete: [
@@ -235,10 +251,10 @@ export const MOISTURE = {
   leak: (left: string | undefined) => [
     'The leak is stopped, and stays stopped for a day of use.',
     left === undefined
-      ? 'More than 48 hours have passed: look under pads, in corners and behind baseboards for mould.'
+      ? 'More than 48 hours have passed: look under pads, in corners and behind baseboards for mold.'
       : `Dry it within 24 to 48 hours: ${left} left.`,
     'Carpet pad is thrown away; wet gypsum board and insulation too.',
-    'Mould over about 10 sq ft, or any sewage: a professional.',
+    'Mold over about 10 sq ft, or any sewage: a professional.',
   ],
   hours: (hours: number) => counted(hours, 'hour'),
   grey: 'Grey water carries germs: gloves and goggles, throw pads and carpet away, clean and disinfect the subfloor before it dries; many people have it done.',
@@ -249,13 +265,21 @@ export const MOISTURE = {
 export const PATCH = {
   headline: (across: string, up: string, sheets: number, blocks: number, fasteners: number) =>
     `Cut out ${across} × ${up}: ${counted(sheets, 'sheet')}, ${counted(blocks, 'block')}, ${counted(fasteners, 'screw')}.`,
+  lines: {
+    at: (left: string, bottom: string) =>
+      `The hole starts ${left} from the left wall and ${bottom} from the bottom wall.`,
+    joists: (at: readonly string[], wall: string) => `Joist centers at ${at.join(', ')} from the ${wall} wall.`,
+    depth: (thickness: string) => `Set the saw to ${thickness}, so the joists below stay whole.`,
+    glue: (tubes: string, screws: number) =>
+      `Also ${tubes} of subfloor adhesive and ${counted(screws, 'screw')} for blocks and edges.`,
+  },
   cutTitle: 'The cut',
   from: 'Where',
   fromWalls: (left: string, bottom: string) => `${left} from the left wall, ${bottom} from the bottom wall`,
   size: 'Size',
   sizeOf: (across: string, up: string) => `${across} across × ${up} up`,
   lands: 'Lands on',
-  joists: (at: readonly string[], wall: string) => `joist centrelines ${at.join(', ')} from the ${wall} wall`,
+  joists: (at: readonly string[], wall: string) => `joist centerlines ${at.join(', ')} from the ${wall} wall`,
   depth: 'Saw depth',
   depthOf: (thickness: string) => `${thickness}, the panel and no more: the joist below stays whole`,
   buyTitle: 'What to buy and cut',
@@ -276,7 +300,7 @@ export const PATCH = {
   keptScrewsOf: (count: number) => `${count}, along its edges into joists and blocks`,
   adhesive: 'Subfloor adhesive',
   adhesiveOf: (tubes: string, feet: string, bead: string) =>
-    `${tubes}: ${feet} of ${bead} bead, two where panels butt, and half as much again`,
+    `${tubes}: ${feet} of ${bead} bead, two where panels butt, plus 50 % extra`,
   tubes: (count: number) => counted(count, 'tube'),
   planTitle: 'Sheet by sheet',
   planColumns: ['Sheet', 'Piece', 'Size', 'From its left', 'From its bottom'],
@@ -284,28 +308,26 @@ export const PATCH = {
   steps: (bearing: string, joist: string, gap: string) => [
     'Before the saw: look below and at both ends of the joists for cables, pipes, ducts and heating tubes; power off in that room. Any in the way: stop and call the trade it belongs to.',
     'Push a screwdriver into every joist under the damage: it must not sink in. Rot, a crack or a sag in a joist: stop and call a licensed contractor.',
-    'Find the joists by their rows of nails; measure the first one from the wall yourself, and mark the cut on the centrelines.',
+    'Find the joists by their rows of nails; measure the first one from the wall yourself, and mark the cut on the centerlines.',
     'Pull nails on the lines. Set the saw to the panel’s thickness. Cut the two sides on the joists, then the two across; finish the corners with a chisel.',
     `The sides leave half a joist for each panel: ${bearing} on a joist ${joist} wide, once the gap is open. Less than half an inch (13 mm)? Screw a 2×4 along the joist, its top level with it.`,
     'Screw the blocks flat between the joists, half under the floor that stays and half under the patch, at every edge between joists: a cut edge has lost its tongue.',
     `Bead of adhesive on every joist and block, two where panels butt. Lay the patch with ${gap} open all round, strength axis across the joists. Screw from the middle out.`,
-    'Walk it: no give, no step at the edge. Sand or plane a step down; then check flatness (ask “level”).',
+    'Walk it: no give, no step at the edge. Sand or plane a step down; then check flatness (see “level”).',
   ],
   checkTitle: 'Before you close it',
   check: (depth: string, notch: string, hole: string, apart: string) => [
-    'What made the damage is mended: a leak, a pet, a window.',
-    'Wood is dry: ask “moisture”.',
-    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist ${depth} deep, the hole ${apart} from any other and from the edges; deeper or shallower? Tell joist-depth. Past that, a licensed contractor looks at it.`,
+    'The cause (leak, pet, window) is fixed.',
+    'The wood is dry: see “moisture”.',
+    `A notch or hole in a joist stays within code: notch ${notch} deep, hole ${hole}, for a joist ${depth} deep, the hole ${apart} from any other and from the edges; deeper or shallower? Give joist-depth. Past that, a licensed contractor looks at it.`,
     'I-joists, trusses and glued beams are not notched, drilled or cut at all, but as their maker allows.',
     'The new panel is as thick as the old, of a subfloor grade with a span rating for these joists.',
   ],
   thin: (thickness: string, spacing: string, least: string) =>
     `Thin for its span: a panel over joists ${spacing} apart is ${least} or thicker, yours is ${thickness}. Match the floor, and ask your building office.`,
-  mould:
-    'Mould was told: the dirty panel goes out in a bag, gloves, goggles and N95 mask on; dry the rest within 24–48 h.',
+  mould: 'Mold: the dirty panel goes out in a bag, gloves, goggles and N95 mask on; dry the rest within 24–48 h.',
   notesTitle: 'Mind',
-  assumedRun:
-    'joists taken to run up the plan, from the bottom wall to the top; type “joists: across” if they run from left to right',
+  assumedRun: 'Assuming joists run from the bottom wall to the top; type “joists: across” if they run left to right.',
   marginLess: (margin: string) => `less than ${margin} of sound wood at a wall: check that edge`,
 } as const;
 
@@ -319,7 +341,7 @@ const CARPENTER = 'a licensed contractor: a ledger or another joist is needed th
 /** Why no patch lands on joists there, and who to call. */
 export const NO_CUT: Readonly<Record<'no-joist-before' | 'no-joist-after' | 'too-few-bays', Referral>> = {
   'no-joist-before': {
-    why: 'The damage reaches past the first joist from the wall as told: the patch has nothing to land on there.',
+    why: 'The damage reaches past the first joist from the wall: the patch has nothing to land on there.',
     call: CARPENTER,
   },
   'no-joist-after': {
@@ -337,6 +359,12 @@ export const NO_CUT: Readonly<Record<'no-joist-before' | 'no-joist-after' | 'too
 export const SQUEAKS = {
   headline: (screws: number, length: string, spacing: string, joists: number) =>
     `${counted(screws, 'screw')}, ${length} or longer, ${spacing} apart along ${counted(joists, 'joist')}.`,
+  packsLine: (packs: number, perPack: number, left: number) =>
+    `Buy ${counted(packs, 'pack')} of ${perPack}; ${left} left over.`,
+  lengthLine: (panel: string, bite: string) =>
+    `They go through ${panel} of panel and ${bite} into the joist: buy the nearest longer size.`,
+  findLine: (spacing: string) => `Find the joists first: rows of nail heads, ${spacing} apart.`,
+  softLine: 'Soft or swollen panel? Screws won’t help; say “patch” instead.',
   title: 'What to buy',
   screws: 'Screws',
   pattern: 'Pattern',
@@ -347,7 +375,7 @@ export const SQUEAKS = {
   spacing: (spacing: string, stretch: string) =>
     `every ${spacing}, along the whole ${stretch} of each joist that is noisy`,
   lengthOf: (length: string, panel: string, bite: string, step: string) =>
-    `${length} at least: ${panel} of panel and ${bite} into the joist, up to the next ${step}. Take the next length sold.`,
+    `${length} at least: ${panel} of panel and ${bite} into the joist, up to the next ${step}. Buy the nearest longer size.`,
   findTitle: 'Find the joists first',
   find: (spacing: string) => [
     'Heating tubes or cables in the floor? Look at the plans, the thermostat and the ceiling below, or have it looked at with a thermal camera, before any screw. If there are some: no screws, call a licensed heating contractor.',
@@ -363,14 +391,14 @@ export const SQUEAKS = {
     'Use subfloor screws with an unthreaded part below the head: threads in the panel hold it up off the joist.',
     'Walk it again. Still noisy? A screw each side of a panel joint, into the joist below it.',
   ],
-  assumedRun: 'joists taken to run along the short side; type “joists: long” if they run along the long one',
+  assumedRun: 'Assuming joists run along the short side; type “joists: long” if they run along the long one.',
   notTitle: 'Not a job for a screw',
   not: [
     'The sound comes from a pipe, a duct or a cable that rubs: free it from below, never screw near it.',
     'A gap between joist and panel, seen from below: a thin shim with glue, pushed in by hand, not hammered; or a cleat along the joist.',
     'Bridging between joists rubs or is loose: refasten it from below.',
     'A joist that is cracked, rotten, notched or sags: a licensed contractor.',
-    'The panel itself is soft or swollen: ask “patch”.',
-    'Stairs: wedges and glue blocks from below, another job.',
+    'The panel itself is soft or swollen: see “patch”.',
+    'Squeaky stairs are fixed differently: wedges and glue blocks from below.',
   ],
 } as const;

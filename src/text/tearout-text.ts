@@ -12,6 +12,16 @@ export const COVERING_NAMES = {
 } as const;
 
 export const TEAROUT = {
+  lines: {
+    work: (covering: string, area: string, least: string, most: string) =>
+      `${area} of ${covering}: ${least}–${most} hours for one person, without breaks.`,
+    carpet: (carpet: string, pad: string) => `Carpet ${carpet} in rolls, pad ${pad} in bags.`,
+    light: (weight: string) => `It could be as light as ${weight}: weigh a piece to be sure.`,
+    held: (tackStrip: string, staples: readonly [number, number] | undefined) =>
+      `${tackStrip} of tack strip to pry up${staples === undefined ? '' : `, and roughly ${staples[0]}–${staples[1]} staples`}.`,
+    ready: (bags: number, blades: number, masks: number) =>
+      `Have ready: ${[counted(bags, 'contractor bag'), ...(blades > 0 ? [counted(blades, 'knife blade')] : []), counted(masks, 'N95 mask')].join(', ')}.`,
+  },
   strips: (count: number, size: string | undefined, heaviest: string, total: string, haul: string) =>
     size === undefined
       ? `Cut ${counted(count, 'strip')}, no roll over ${heaviest}: ${total}, ${haul}.`
@@ -28,20 +38,20 @@ export const TEAROUT = {
   stripsColumns: ['Room', 'Strips', 'Width', 'Length', 'A roll weighs'],
   carryTitle: 'To carry out',
   area: 'Area',
-  weight: 'Weight, planned for',
-  usual: (low: string, high: string, rate: string) => `${high} (${low} if it is light: ${rate}; tell yours as weight)`,
+  weight: 'Weight',
+  usual: (low: string, high: string, rate: string) => `up to ${high} (${low} if it is light; usually ${rate})`,
   inAll: (total: string) => `${total} in all`,
   withPad: (total: string) => `${total} in all with its pad`,
   carpetAlone: 'Of that',
   carpetAloneOf: (carpet: string, pad: string) => `carpet ${carpet} in rolls, pad ${pad} in bags`,
-  given: (weight: string) => `${weight}, by the weight you told`,
-  volume: 'Thrown loosely',
+  given: (weight: string) => `${weight}, by the weight you gave`,
+  volume: 'Loose volume',
   haul: 'Haul',
-  kerb: 'For the hauler at the kerb',
+  kerb: 'For curbside pickup',
   kerbFits: (length: string, weight: string, rolls: number, aWeek: number, weeks: number) =>
-    `every roll keeps to ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} where ${aWeek} a week are taken` : ''}; bags may have to go into cans of at most 32 gallons (121 L): ask`,
+    `rolls are at most ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} at ${aWeek} a week` : ''}; bags may have to go into cans of at most 32 gallons (121 L): check with the hauler`,
   kerbNot: (length: string, weight: string) =>
-    `rolls do not keep to ${length} long and ${weight}: cut narrower or shorter, or ask the hauler`,
+    `some rolls are over ${length} long or ${weight}: cut narrower or shorter, or ask the hauler`,
   kerbStack: (length: string, weight: string, bundles: number) =>
     `${counted(bundles, 'bundle')} of at most ${length} and ${weight}`,
   fixTitle: 'Along the walls and on the floor',
@@ -51,21 +61,21 @@ export const TEAROUT = {
   tackDoubled: (long: string, pieces: number) => `; in rooms over ${long} it may lie doubled, then up to ${pieces}`,
   tackReach: 'Where to look',
   reach: (reach: string, gully: string) =>
-    `its nails stand up to ${reach} from the wall (it is set at most ${gully} off it)`,
+    `its nails reach up to ${reach} out from the wall (it is set at most ${gully} off it)`,
   staples: 'Staples',
   staplesRange: (least: number, most: number, breadth: string, wide: string, close: string) =>
-    `${least}–${most}, an estimate: two rows along a pad ${breadth} broad every ${wide}, up to three every ${close}`,
+    `${least}–${most}, an estimate: two rows along a pad ${breadth} wide, one every ${wide}, up to three rows, one every ${close}`,
   noStaples: 'none counted: on concrete a pad is glued, and tack strip is held by masonry nails',
   needTitle: 'To have ready',
   bags: 'Contractor bags',
   bagsValue: (bags: number, volume: string, what: string) =>
-    `${bags} of ${volume} for ${what}; none of them for blades or tack strip`,
+    `${bags} of ${volume} for ${what}; blades and tack strip go into a box`,
   bagged: { pad: 'pad, dust and scraps', rubble: 'rubble, none filled beyond what you lift', dust: 'dust and scraps' },
   blades: 'Knife blades',
   masks: 'N95 masks',
-  masksValue: (masks: number) => `${masks}, a new one every 4 hours a head`,
-  hours: 'Time for one',
-  hoursValue: (least: string, most: string) => `${least}–${most} hours, breaks and driving left out`,
+  masksValue: (masks: number) => `${masks} (a fresh one per person every 4 hours)`,
+  hours: 'One person',
+  hoursValue: (least: string, most: string) => `${least}–${most} hours, not counting breaks and driving`,
   leadTitle: 'Painted trim to take off',
   leadArea: 'Painted surface',
   leadVerdict: 'By the 6 sq ft rule',
@@ -73,11 +83,11 @@ export const TEAROUT = {
     'up to 6 sq ft in a room, every removed part counted whole: minor repair, if each part comes off whole and goes back (tearing it off and throwing it away is demolition, which is not), and if no more is done in that room within 30 days; still wet it and keep the dust in',
   beyond: 'more than 6 sq ft: test the paint first; paid work here needs a lead-safe certified firm',
   severalRooms: 'counted as if all of it were in one room',
-  young: (year: number) => `house built in ${year} or later: the rule does not ask for it`,
+  young: (year: number) => `house built in ${year} or later: no lead rule applies`,
   leadElsewhere: 'Lead in the paint',
   testFirst: (year: number) =>
-    `a home of before ${year}, or of a year not known: test the paint before it is pried, sanded or cut, and ask for the local rule`,
-  youngElsewhere: (year: number) => `a home of ${year} or later: lead is not expected; the local rule wins`,
+    `a home from before ${year}, or an unknown year: test the paint before it is pried, sanded or cut, and ask for the local rule`,
+  youngElsewhere: (year: number) => `a home from ${year} or later: lead is not expected; the local rule wins`,
   proofFirst: (what: string, headline: string) =>
     `Proof first: a laboratory’s report that the “${what.slice(0, 40)}”, its backing and its glue hold no asbestos. Then: ${headline.charAt(0).toLowerCase()}${headline.slice(1)}`,
   stepsTitle: 'Order of work',
@@ -99,7 +109,7 @@ const TEAROUT_STEPS: Readonly<
     'Pull the pad of the section, bag it apart from the rolls, then pull or flatten every staple.',
     'Pry up the tack strip with a flat bar, points into a box; leave sound strip only where carpet comes again.',
     'Vacuum the section; only then start the next.',
-    'At the end run a magnet and a gloved hand over the floor: a staple that catches is still there.',
+    'At the end run a magnet and a gloved hand over the floor: anything that catches is a staple still in the floor.',
   ],
   'sheet vinyl': [
     'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
@@ -145,9 +155,9 @@ export const TEAROUT_FIRST = {
   look: 'Lift one corner first. Tile, sheet, paper or black glue below: stop, leave it whole and have it tested.',
 } as const;
 
-/** What is taken when an option is not told: nothing is taken silently. */
+/** What is assumed for an option that wasn't given: nothing is assumed silently. */
 export const NOT_GIVEN: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
-  floor: 'floor not told: carpet with its pad is taken',
-  built: 'built not told: the house is taken as old, of a year not known',
-  doors: 'doors not told: one doorway of 32 in (813 mm) in each room is taken',
+  floor: 'floor: assuming carpet with its pad',
+  built: 'built: assuming an old house, as its year is unknown',
+  doors: 'doors: assuming one 32 in (813 mm) doorway per room',
 };

@@ -94,7 +94,7 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
 
   it('with nothing told says that wood was taken', async () => {
     const { assumed } = await replyTo('moisture readings: 10 11 12');
-    expect(assumed.join(' ')).toContain('read as a meter on a wood subfloor');
+    expect(assumed.join(' ')).toContain('Assuming a meter on a wood subfloor');
   });
 });
 
@@ -123,7 +123,7 @@ describe('carbide tests', () => {
 describe('advice', () => {
   it('for too few readings alone is to take more, and nothing is heated or dried', async () => {
     const concrete = await replyTo('moisture readings: 3 lb 2.5 lb 2 lb, area: 2500 sq ft');
-    expect(concrete.headline).toBe('Wait: 2 more tests wanted for this area.');
+    expect(concrete.headline).toBe('Wait: 2 more tests needed for this area.');
     const wood = await replyTo('moisture readings: 9 10, area: 20 x 20 ft');
     for (const reply of [concrete, wood]) {
       expect(steps(reply)).toMatch(/more (?:test|reading)s/);

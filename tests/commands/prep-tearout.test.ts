@@ -89,7 +89,7 @@ describe('a carpet of 12 x 14 ft', () => {
 
   // A US city's collection rule (City of DeKalb FAQ, published): at most 10 rolls a week, cans of at most 32 gallons.
   it('tells how many weeks of rolls there are, and what cans are taken', async () => {
-    expect(textOf(await replyTo('tearout room: 35x20'))).toContain('14 rolls are 2 weeks where 10 a week are taken');
+    expect(textOf(await replyTo('tearout room: 35x20'))).toContain('14 rolls are 2 weeks at 10 a week');
     expect(textOf(await replyTo('tearout room: 12x14'))).not.toContain('a week');
     expect(textOf(await replyTo('tearout room: 12x14'))).toContain('32 gallons');
   });
@@ -102,9 +102,9 @@ describe('a carpet of 12 x 14 ft', () => {
   });
 
   it('tells whether rolls keep to the hauler’s rule', async () => {
-    expect(textOf(await replyTo('tearout room: 12x14'))).toContain('every roll keeps to 4');
+    expect(textOf(await replyTo('tearout room: 12x14'))).toContain('rolls are at most 4');
     expect(textOf(await replyTo('tearout room: 12x14, strip: 6 ft'))).toContain('do not keep to 4');
-    expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb'))).toContain('every roll keeps to 4');
+    expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb'))).toContain('rolls are at most 4');
     expect(textOf(await replyTo('tearout room: 12x14, carry: 60 lb, bundle-weight: 20 lb'))).toContain(
       'do not keep to 4',
     );
@@ -122,7 +122,7 @@ describe('a carpet of 12 x 14 ft', () => {
 
   it('says that the tack strip’s gully is at most 3/8 in', async () => {
     expect(textOf(await replyTo('tearout room: 12x14'))).toMatch(
-      /up to 1 3\/8\\" from the wall \(it is set at most 3\/8\\"/,
+      /up to 1 3\/8\\" out from the wall \(it is set at most 3\/8\\"/,
     );
   });
 });

@@ -20,17 +20,17 @@ describe('the country of the home', () => {
 
   it('is asked for no more once it is set, and decides which years count', async () => {
     const talk = await conversation('none');
-    expect(textOf(await talk.reply(ASK))).toMatch(/country not told/);
+    expect(textOf(await talk.reply(ASK))).toMatch(/country: assuming/);
     await talk.reply('project settings country: UK');
     expect(await talk.ask(ASK)).toHaveProperty('why', expect.stringContaining('2005'));
     await talk.reply('project settings country: US');
     const text = textOf(await talk.reply(ASK));
-    expect(text).not.toMatch(/country not told/);
+    expect(text).not.toMatch(/country: assuming/);
     expect(text).toMatch(/country US/);
     // What is told with the line wins over what is kept.
     expect(await talk.ask(`${ASK}, country: UK`)).toHaveProperty('why');
     await talk.reply('project settings country: clear');
-    expect(textOf(await talk.reply(ASK))).toMatch(/country not told/);
+    expect(textOf(await talk.reply(ASK))).toMatch(/country: assuming/);
   });
 
   it('stands among the settings, and goes out with them', async () => {

@@ -257,9 +257,11 @@ describe('the year by country', () => {
     const metric = { preferences: { units: 'metric' } } as const;
     expect(await answerTo('tearout room: 3 x 4, floor: sheet vinyl, built: 1999', metric)).toHaveProperty('why');
     const { assumed } = await replyTo('tearout room: 12x14, floor: sheet vinyl, built: 1995');
-    expect(assumed.join(' ')).toMatch(/country not told: the years of the US/);
-    expect((await replyTo('tearout room: 3 x 4 m, built: 2010')).assumed.join(' ')).toMatch(/country not told.*latest/);
-    expect((await replyTo('tearout room: 12x14, country: UK')).assumed.join(' ')).not.toMatch(/country not told/);
+    expect(assumed.join(' ')).toMatch(/country: assuming US years/);
+    expect((await replyTo('tearout room: 3 x 4 m, built: 2010')).assumed.join(' ')).toMatch(
+      /country: assuming the latest/,
+    );
+    expect((await replyTo('tearout room: 12x14, country: UK')).assumed.join(' ')).not.toMatch(/country: assuming/);
   });
 
   it('a country that is not read is asked back, and one without years of its own is taken as the strictest', async () => {
