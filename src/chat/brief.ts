@@ -10,6 +10,7 @@ import {
   type Source,
 } from '../reply/reply.ts';
 import { BRIEF, SECTION_TITLES } from '../text/brief-text.ts';
+import { CHAT } from '../text/chat-text.ts';
 import { saySource } from '../text/help-text.ts';
 import { assumedOf } from './offers.ts';
 
@@ -113,7 +114,9 @@ export function sectionsOf(reply: Reply): readonly AnswerSection[] {
     add(last, block);
   }
   const assumed = assumedOf(reply);
-  if (assumed.length > 1) add('read', { kind: 'checklist', title: SECTION_TITLES.read, items: assumed });
+  // The brief names one: the example, else the first of these.
+  if (assumed.length > (reply.example === undefined ? 1 : 0))
+    add('read', { kind: 'checklist', title: SECTION_TITLES.read, items: assumed });
   if (reply.cautions.length > 0) {
     add('safety', { kind: 'steps', title: SECTION_TITLES.safety, steps: reply.cautions.map(({ text }) => text) });
   }
@@ -123,6 +126,35 @@ export function sectionsOf(reply: Reply): readonly AnswerSection[] {
     const blocks = found.get(id);
     return blocks ? [{ id, title: SECTION_TITLES[id], blocks }] : [];
   });
+}
+
+/** What somebody works from while laying and cutting, in the order in which it is offered. */
+const WORK: readonly SectionId[] = ['rows', 'cuts', 'list', 'checklist', 'how', 'buy'];
+const ALWAYS: readonly SectionId[] = ['plan', 'why', 'safety'];
+const LESS: readonly SectionId[] = ['details', 'read', 'sources'];
+
+export interface SectionOffer {
+  readonly id: SectionId | 'more';
+  readonly label: string;
+}
+
+/**
+ * The sections of an answer that are offered by name, work first; where there are more than `most`, the last opens all
+ * of them. `shown` are those that the message holds already.
+ */
+export function sectionOffers(reply: Reply, most: number, shown: readonly SectionId[] = []): readonly SectionOffer[] {
+  const ids = sectionsOf(reply).map(({ id }) => id);
+  const among = (wanted: readonly SectionId[]): SectionId[] =>
+    wanted.filter((id) => ids.includes(id) && !shown.includes(id));
+  const [work, always, less] = [among(WORK), among(ALWAYS), among(LESS)];
+  const named = (id: SectionId): SectionOffer => {
+    const sheet = id === work[0] && id !== 'buy' ? CHAT.sheets[reply.data.kind] : undefined;
+    return { id, label: sheet ?? SECTION_TITLES[id] };
+  };
+  const all = [...work, ...always, ...less];
+  if (all.length <= most) return all.map(named);
+  const some = [...work.slice(0, Math.max(0, most - 1 - always.length)), ...always, ...less].slice(0, most - 1);
+  return [...some.map(named), { id: 'more', label: BRIEF.everything }];
 }
 
 const SECTION_OF: Readonly<Record<Block['kind'], SectionId>> = {

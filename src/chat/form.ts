@@ -80,6 +80,8 @@ export interface KeptDraft {
   readonly fix?: string;
   /** The ask with a plank of ours, as a line to ask. */
   readonly example?: string;
+  /** What each choice of the open question asks, in their order. */
+  readonly choices?: readonly string[];
   /** The options that could not be read. */
   readonly wrong?: readonly string[];
   /** The platform's id of the message that a filled form is put in place of. */

@@ -55,11 +55,13 @@ export async function storeForButtons(kept: KeyValueStore, id: string, answer: A
   const { by, text, shown, form, wrongFirst = false } = stored;
   if ('headline' in answer) return keepAnswer(kept, id, { by, text, reply: answer, shown });
   if (!('problems' in answer)) return;
-  const { problems, example } = answer;
+  const { problems, example, open, choices } = answer;
   const [{ fix }] = problems;
+  const asked = problems.map(({ option }) => option);
   await keepDraft(kept, id, {
     by,
-    ...(wrongFirst ? { wrong: problems.map(({ option }) => option) } : {}),
+    ...(wrongFirst ? { wrong: open === undefined ? asked : [open, ...asked] } : {}),
+    ...(choices ? { choices: choices.map(({ ask }) => ask) } : {}),
     ...(fix === undefined ? {} : { fix }),
     ...(example === undefined ? {} : { example }),
     ...(form ? { form } : {}),
@@ -161,8 +163,8 @@ function followed(answers: AsyncIterable<Answer>, patience: Patience): Pick<Answ
 // A press: by whatever verb a platform has for it, what was stored under its id is looked up, and only what
 // that account may see.
 
-/** What a button is for: the request mended, with a plank of ours or as a form; a next request; the details as a form; the answer for all to see, or to be looked into. */
-export type PressKind = 'fix' | 'example' | 'mend' | 'ask' | 'change' | 'show' | 'look';
+/** What a button is for: the request mended, with a plank of ours, as one of the choices or as a form; a next request; the details as a form; the answer for all to see, or to be looked into. */
+export type PressKind = 'fix' | 'example' | 'choice' | 'mend' | 'ask' | 'change' | 'show' | 'look';
 
 export interface StoredPress {
   readonly kind: PressKind;
@@ -186,9 +188,9 @@ export async function lookUpPress(
   { kept, saves }: { readonly kept: KeyValueStore; readonly saves: Saves },
 ): Promise<PressFound> {
   await saves.settled(id);
-  if (kind === 'fix' || kind === 'example' || kind === 'mend') {
+  if (kind === 'fix' || kind === 'example' || kind === 'choice' || kind === 'mend') {
     const draft = await keptDraft(kept, id, account);
-    const text = kind === 'mend' ? undefined : draft?.[kind];
+    const text = kind === 'mend' ? undefined : kind === 'choice' ? draft?.choices?.[place] : draft?.[kind];
     if (text !== undefined) return { found: 'request', text };
     return draft?.form ? { found: 'form', form: draft.form, draft } : { found: 'gone' };
   }

@@ -44,6 +44,8 @@ const WORDS: Readonly<Record<string, SectionId | 'more'>> = {
 
 export const BRIEF = {
   words: WORDS,
+  /** The button that opens every section. */
+  everything: 'More',
   caution: (text: string) => `Take care: ${text}`,
   /** One line; a section's own id is what is typed. */
   more: (ids: readonly SectionId[]) => `More: ${ids.join(', ')}`,

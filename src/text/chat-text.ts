@@ -24,11 +24,10 @@ export const CHAT = {
   show: 'Show to channel',
   poll: 'Ask the channel',
   pollQuestion: 'Which floor?',
-  /** The button of what is too long for the first message, by the kind of the answer's data. */
+  /** What people call the list they work from, by the kind of the answer's data. */
   sheets: { floor: 'Laying guide', trim: 'Cut list', patch: 'Cut list', plan: 'Every step' } as Readonly<
     Record<string, string>
   >,
-  otherSheets: 'All details',
   /** `how`: what to type. */
   gone: (how: string) =>
     `This answer is no longer kept, or is not yours. Ask again, such as with ${how}: the buttons of an answer work for a week.`,

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { briefOf } from '../../src/chat/brief.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Block, Reply } from '../../src/reply/reply.ts';
@@ -23,8 +24,8 @@ export interface ReadLine {
 export interface Rendered {
   readonly name: string;
   tell(answer: Answer): ReadLine;
-  /** Whether tables, steps and sources stand in the messages themselves. */
-  readonly allShown: boolean;
+  /** What stands in the messages themselves: everything, all but tables, steps and sources, or the brief alone. */
+  readonly shows: 'all' | 'what is short' | 'the brief';
 }
 
 const requested = new Map<string, Promise<Answer>>();
@@ -37,7 +38,7 @@ function answered(ask: string): Promise<Answer> {
 }
 
 /** Runs the contract against a renderer. */
-export function rendererContract({ name, tell, allShown }: Rendered): void {
+export function rendererContract({ name, tell, shows }: Rendered): void {
   const given = (answer: Answer): ReadLine => {
     const { shown, reachable } = tell(answer);
     return { shown: bare(shown), reachable: bare(`${shown} ${reachable}`) };
@@ -48,16 +49,18 @@ export function rendererContract({ name, tell, allShown }: Rendered): void {
   /** What is not told of a reply: at once, or at all. */
   const lost = (reply: Reply): readonly string[] => {
     const { shown, reachable } = given(reply);
+    const cautions = reply.cautions.map(({ text }) => text);
+    const atAll = [...reply.blocks.flatMap(textsOf), ...reply.assumed, ...cautions, ...reply.sources.map(saySource)];
+    if (shows === 'all') return missing(shown, [reply.headline, ...atAll]);
+    if (shows === 'the brief') {
+      const brief = briefOf(reply);
+      const first = [brief.lead, ...brief.lines, brief.assumption ?? '', ...brief.cautions];
+      return [...missing(shown, first), ...missing(reachable, atAll)];
+    }
     // A phone shows no more pictures than a few before the facts: the others may stand behind a button.
-    const later = new Set(reply.blocks.filter(({ kind }) => kind === 'picture').slice(allShown ? Infinity : 3));
-    const atOnce = [
-      reply.headline,
-      ...reply.cautions.map(({ text }) => text),
-      ...reply.assumed,
-      ...reply.blocks.filter((block) => !isLong(block) && !later.has(block)).flatMap(textsOf),
-    ];
-    const atAll = [...reply.blocks.flatMap(textsOf), ...reply.sources.map(saySource)];
-    return [...missing(shown, allShown ? [...atOnce, ...atAll] : atOnce), ...missing(reachable, atAll)];
+    const later = new Set(reply.blocks.filter(({ kind }) => kind === 'picture').slice(3));
+    const short = reply.blocks.filter((block) => !isLong(block) && !later.has(block)).flatMap(textsOf);
+    return [...missing(shown, [reply.headline, ...cautions, ...reply.assumed, ...short]), ...missing(reachable, atAll)];
   };
 
   describe(`the renderer of ${name}`, () => {

@@ -1,14 +1,10 @@
 /** The contract of renderers, for every platform that has one. */
 
+import { sectionsOf } from '../../src/chat/brief.ts';
 import { sheetText } from '../../src/chat/files.ts';
 import { offersOf } from '../../src/chat/offers.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
-import type { DiscordMessage } from '../../src/platforms/discord/page.ts';
-import {
-  renderSheets as discordSheets,
-  renderSources as discordSources,
-  render as renderDiscord,
-} from '../../src/platforms/discord/render.ts';
+import { renderSections as discordSections, render as renderDiscord } from '../../src/platforms/discord/render.ts';
 import {
   drawingsOf,
   renderPart,
@@ -26,14 +22,14 @@ import { rendererContract } from './renderer-contract.ts';
 
 rendererContract({
   name: 'the terminal',
-  allShown: true,
+  shows: 'all',
   // Narrow, where tables are lists: a wrapped cell of a table stands in pieces between its neighbours'.
   tell: (answer) => ({ shown: renderTerminal(answer, { width: 46, colour: false }), reachable: '' }),
 });
 
 rendererContract({
   name: 'Slack',
-  allShown: false,
+  shows: 'what is short',
   tell: (answer) => {
     const words = (messages: readonly SlackMessage[]): string =>
       messages.map(({ blocks }) => slackWords(blocks)).join(' ');
@@ -46,17 +42,17 @@ rendererContract({
 
 rendererContract({
   name: 'Discord',
-  allShown: false,
+  shows: 'the brief',
   tell: (answer) => {
-    const behind: readonly DiscordMessage[] =
-      'headline' in answer ? [...discordSheets(answer), ...discordSources(answer)] : [];
+    const behind =
+      'headline' in answer ? sectionsOf(answer).flatMap(({ id }) => discordSections(answer, id) ?? []) : [];
     return { shown: discordWords(renderDiscord(answer)), reachable: discordWords(behind) };
   },
 });
 
 rendererContract({
   name: 'the share page',
-  allShown: true,
+  shows: 'all',
   tell: (answer) => {
     const made = renderPage(answer);
     // Nothing in an answer is waited for: only then are the pieces of a page put together at once.

@@ -69,13 +69,18 @@ describe('a slash command', () => {
     expect(textOf(data(answer)).replace(/\\|\u200b/g, '')).toContain(headline);
   });
 
-  it('comes with its picture, described, and cautions, for the asker alone', async () => {
+  it('comes in short, with cautions, for the asker alone, and its picture behind a button', async () => {
     const answer = await planks();
     expect(flags(answer) & EPHEMERAL).toBe(EPHEMERAL);
-    expect(answer.files.get('plan-1.png')?.subarray(1, 4).toString()).toBe('PNG');
-    const gallery = list(field(data(answer), 'components')).find((one) => field(one, 'type') === 12);
+    expect(answer.files.size).toBe(0);
+    expect(textOf(data(answer)).split('\n').length).toBeLessThanOrEqual(8);
+    expect(textOf(data(answer))).toMatch(/⚠ .*asbestos/);
+    const opening = press(idOf(data(answer), 'Plan'));
+    expect(field((await bot.ask(opening)).body, 'type')).toBe(5);
+    const plan = await bot.after(opening, 'edit');
+    expect(plan.files.get('plan-1.png')?.subarray(1, 4).toString()).toBe('PNG');
+    const gallery = list(field(plan.body, 'components')).find((one) => field(one, 'type') === 12);
     expect(String(field(list(field(gallery, 'items'))[0], 'description'))).toMatch(/\d+ rows/);
-    expect(textOf(data(answer))).toContain('Take care');
   });
 
   it('is seen by both where a person is alone with the bot, and works where only the person installed it', async () => {
@@ -121,7 +126,7 @@ describe('a slash command', () => {
   });
 
   it('of an older menu is answered with what there is', async () => {
-    expect(textOf(data(await bot.ask(slash('flor'))))).toContain('could not be answered');
+    expect(textOf(data(await bot.ask(slash('flor'))))).toContain('I only know floors');
   });
 });
 
@@ -176,7 +181,7 @@ describe('an ask that cannot be read', () => {
   });
 
   it('is answered with an example plank at a press, and line 2 names it', async () => {
-    const answer = await bot.ask(menu(`how many boxes for a ${ROOM} room?`));
+    const answer = await bot.ask(slash('floor planks', { room: ROOM }));
     const labels = buttonsOf(data(answer)).map(({ label }) => label);
     expect(labels).toEqual(['Fill in a form', 'Try with an example plank']);
     const tried = await bot.ask(press(idOf(data(answer), 'Try with an example plank')));
@@ -221,9 +226,11 @@ describe('the message menu', () => {
     expect(textOf(data(answer))).toContain(HEADLINE);
   });
 
-  it('offers what is missing as a form', async () => {
+  it('answers as far as what was said goes, and has the rest as a form', async () => {
     const answer = await bot.ask(menu('my bedroom is 12 by 14, how many planks do I need?'));
-    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
+    expect(textOf(data(answer))).toContain('168 sq ft');
+    const missing = await bot.ask(slash('floor planks', { room: '12 by 14' }));
+    const form = await bot.ask(press(idOf(data(missing), 'Fill in a form')));
     const room = list(field(data(form), 'components')).map((one) => field(one, 'component'));
     expect(
       field(
@@ -234,16 +241,15 @@ describe('the message menu', () => {
   });
 
   it('says so where nothing is asked', async () => {
-    expect(textOf(data(await bot.ask(menu('good morning everyone'))))).toContain('could not be answered');
-    expect(textOf(data(await bot.ask(menu(''))))).toContain('could not be answered');
+    expect(textOf(data(await bot.ask(menu('good morning everyone'))))).toContain('Try: ');
+    expect(textOf(data(await bot.ask(menu(''))))).toContain('Try: ');
   });
 
-  it('offers an empty form where nothing was read, and nothing made up', async () => {
-    const answer = await bot.ask(menu('good morning everyone'));
-    expect(buttonsOf(data(answer)).map(({ label }) => label)).toEqual(['Fill in a form']);
-    const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
-    const typed = fill(String(field(data(form), 'custom_id')), { room: ROOM, plank: PLANK });
-    expect(textOf(data(await bot.ask(typed)))).toContain(HEADLINE);
+  it('offers help where nothing was read, and nothing made up', async () => {
+    const answer = await bot.ask(menu(''));
+    expect(buttonsOf(data(answer)).map(({ label }) => label)).toEqual(['Help', 'Show to channel']);
+    const help = await bot.ask(press(idOf(data(answer), 'Help')));
+    expect(textOf(data(help))).not.toMatch(/no longer kept/);
   });
 });
 
@@ -255,10 +261,44 @@ describe('the buttons of an answer', () => {
     expect([...guide.files.keys()]).toEqual(['answer.txt', 'tables.csv']);
   });
 
-  it('give the sources', async () => {
-    expect(textOf(data(await bot.ask(press(idOf(data(await planks()), 'Sources')))))).toMatch(
-      /Sources[\s\S]*published|reported/,
-    );
+  it('open every section, and what older buttons open', async () => {
+    const answer = data(await planks());
+    const id = idOf(answer, 'Safety').split(':')[1];
+    for (const [pressed, wanted] of [
+      [`open:${id}:safety`, /Safety[\s\S]*asbestos/],
+      [`open:${id}:sources`, /Sources[\s\S]*published|reported/],
+      [`open:${id}:checklist`, /☐ /],
+      [`sources:${id}`, /Sources[\s\S]*published|reported/],
+    ] as const) {
+      const opened = await bot.ask(press(pressed));
+      expect(textOf(data(opened))).toMatch(wanted);
+      expect(flags(opened) & EPHEMERAL).toBe(EPHEMERAL);
+    }
+    for (const pressed of [idOf(answer, 'More'), `parts:${id}`]) {
+      const opening = press(pressed);
+      await bot.ask(opening);
+      expect((await bot.after(opening, 'edit')).files.get('answer.txt')?.toString()).toMatch(/Row 1|Laying guide/);
+    }
+    expect(textOf(data(await bot.ask(press(`open:${id}:rowz`))))).toMatch(/no longer kept/);
+  });
+
+  it('ask the choice of an open question, in its place', async () => {
+    const choices = [{ label: '1 ft + 2 in', ask: 'tape 1 ft + 2 in' }];
+    const problem = { option: 'sum', got: '', expected: 'Which sum?' };
+    const own = await stage({
+      answer: async function* (request) {
+        if (request.text.startsWith('tape 1 ft')) yield* answer(request, commands, { fault: () => {} });
+        else yield { problems: [problem], open: 'sum', choices };
+      },
+    });
+    const asked = data(await own.ask(slash('tape', { sum: 'banana' })));
+    expect(textOf(asked)).toBe('### Which sum?');
+    const chosen = await own.ask(press(idOf(asked, '1 ft + 2 in')));
+    expect(field(chosen.body, 'type')).toBe(7);
+    expect(textOf(data(chosen))).toContain('1\' 2"');
+    const gone = await own.ask(press(idOf(asked, '1 ft + 2 in').replace(':0', ':7')));
+    expect(textOf(data(gone))).toMatch(/no longer kept/);
+    await own.close();
   });
 
   it('ask the next ask, and another pattern', async () => {
@@ -280,20 +320,18 @@ describe('the buttons of an answer', () => {
 
   it('show the answer to the channel, where others may press its buttons, and not before', async () => {
     const answer = data(await planks());
-    const sources = idOf(answer, 'Sources');
-    const before = await bot.ask(press(sources, { user: OTHER }));
+    const safety = idOf(answer, 'Safety');
+    const before = await bot.ask(press(safety, { user: OTHER }));
     expect(textOf(data(before))).toMatch(/no longer kept, or is not yours/);
     const stolen = await bot.ask(press(idOf(answer, 'Show to channel'), { user: OTHER }));
     expect(textOf(data(stolen))).toMatch(/no longer kept, or is not yours/);
     const requested = press(idOf(answer, 'Show to channel'));
     const shown = await bot.ask(requested);
-    expect([field(shown.body, 'type'), flags(shown) & EPHEMERAL]).toEqual([5, 0]);
-    const message = await bot.after(requested, 'edit');
-    expect(textOf(message.body)).toContain(HEADLINE);
-    expect(message.files.size).toBe(1);
-    expect(buttonsOf(message.body).map(({ label }) => label)).not.toContain('Show to channel');
-    const other = await bot.ask(press(sources, { user: OTHER }));
-    expect(textOf(data(other))).toContain('Sources');
+    expect([field(shown.body, 'type'), flags(shown) & EPHEMERAL]).toEqual([4, 0]);
+    expect(textOf(data(shown))).toContain(HEADLINE);
+    expect(buttonsOf(data(shown)).map(({ label }) => label)).not.toContain('Show to channel');
+    const other = await bot.ask(press(safety, { user: OTHER }));
+    expect(textOf(data(other))).toContain('Safety');
     expect(flags(other) & EPHEMERAL).toBe(EPHEMERAL);
   });
 

@@ -7,8 +7,8 @@ import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
-import { slash, typing } from './interactions.ts';
-import { field, textOf } from './json-field.ts';
+import { press, slash, typing } from './interactions.ts';
+import { buttonsOf, field, textOf } from './json-field.ts';
 import { type Stage, stage } from './stage.ts';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');
@@ -116,8 +116,13 @@ describe('an interaction by HTTP', () => {
     const answer = await send(interaction);
     expect([answer.status, await answer.text()]).toEqual([202, '']);
     const sent = await bot().discord.next(({ token }) => token === interaction.token);
-    expect(textOf(field(sent.body, 'data'))).toContain('Buy 10 cartons');
-    expect(sent.files.size).toBe(1);
+    const message = field(sent.body, 'data');
+    expect(textOf(message)).toContain('Buy 10 cartons');
+    const plan = press(buttonsOf(message).find(({ label }) => label === 'Plan')?.id ?? '');
+    bot().discord.know(plan);
+    await send(plan);
+    const opened = await bot().discord.next(({ token, kind }) => token === plan.token && kind === 'edit');
+    expect(opened.files.size).toBe(1);
   });
 
   it('may be autocomplete', async () => {

@@ -86,7 +86,7 @@ describe('what keeps answers', () => {
     const { opened, open: go } = gate();
     const set: KeyValueStore['set'] = (...given) => opened.then(() => memory.set(...given));
     const bot = await started({ kept: { ...memory, set } });
-    const [sources] = buttonsOf(data(await bot.ask(tape())));
+    const sources = buttonsOf(data(await bot.ask(tape()))).find(({ label }) => label === 'Sources');
     const pressed = press(sources?.id ?? '');
     bot.discord.dispatch(pressed);
     await bot.ask(typing('tape', 'sum', '1'));
@@ -148,7 +148,11 @@ describe('an answer filled from a project', () => {
     const form = await bot.ask(pick(change?.id ?? '', ['gap']));
     expect(list(field(data(form), 'components'))).toHaveLength(1);
     const changed = await bot.ask(fill(String(field(data(form), 'custom_id')), { gap: '1/2 in' }));
-    expect(textOf(data(changed))).toMatch(/Buy \d+ cartons[\s\S]*from your project[\s\S]*gap 1\/2"/);
+    expect(textOf(data(changed))).toMatch(/Buy \d+ cartons[\s\S]*from your project/);
+    const opened = press(buttonsOf(data(changed)).find(({ label }) => label === 'More')?.id ?? '');
+    await bot.ask(opened);
+    const whole = (await bot.after(opened, 'edit')).files.get('answer.txt')?.toString();
+    expect(whole).toMatch(/gap 1\/2"[\s\S]*from your project/);
   });
 
   it('is not offered to be shown where it is everything kept of somebody', async () => {

@@ -2,17 +2,19 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerRows } from '../../src/platforms/discord/buttons.ts';
+import { briefOf, sectionsOf } from '../../src/chat/brief.ts';
+import { answerRows, problemRows } from '../../src/platforms/discord/buttons.ts';
 import { code, escapedMarkdown, label } from '../../src/platforms/discord/escape.ts';
 import { outgoing } from '../../src/platforms/discord/outgoing.ts';
 import type { DiscordMessage } from '../../src/platforms/discord/page.ts';
-import { render, renderSheets, renderSources } from '../../src/platforms/discord/render.ts';
+import { render, renderSections } from '../../src/platforms/discord/render.ts';
+import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
 import { CHAT } from '../../src/text/chat-text.ts';
-import { replyTo } from '../chat/asked.ts';
+import { answerTo, replyTo } from '../chat/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
-import { textOf } from './json-field.ts';
+import { buttonsOf, field, list, textOf } from './json-field.ts';
 import { payloadFlaws } from './payload-flaws.ts';
 
 const PNG = Buffer.from('picture');
@@ -112,16 +114,16 @@ const reply: fc.Arbitrary<Reply> = fc.record({
 });
 
 describe('any reply', () => {
-  it('is sound messages, with its headline and every caution whole', async () => {
+  it('is sound messages, its headline in the first and every caution whole under Safety', async () => {
     await fc.assert(
       fc.asyncProperty(reply, async (any) => {
         const messages = render(any);
         expect(await flawsOf(messages, any)).toEqual([]);
-        const said = whole(messages);
-        expect(said).toContain(bare(any.headline));
-        for (const caution of any.cautions) expect(said).toContain(bare(caution.text));
-        expect(await flawsOf(renderSheets(any), any)).toEqual([]);
-        expect(await flawsOf(renderSources(any), any)).toEqual([]);
+        expect(whole(messages)).toContain(bare(any.headline));
+        const safety = whole(renderSections(any, 'safety') ?? []);
+        for (const caution of any.cautions) expect(safety).toContain(bare(caution.text));
+        for (const { id } of [...sectionsOf(any), { id: 'more' }])
+          expect(await flawsOf(renderSections(any, id) ?? messages, any)).toEqual([]);
       }),
       { numRuns: 60 },
     );
@@ -131,31 +133,105 @@ describe('any reply', () => {
     const rows = Array.from({ length: 5000 }, (_, i) => [`row ${i}`, `cut ${i} @everyone`]);
     const long: Reply = { ...plain, blocks: [{ kind: 'table', title: 'Guide', columns: ['Row', 'Cut'], rows }] };
     expect(render(long)).toHaveLength(1);
-    const sheets = renderSheets(long);
+    const sheets = renderSections(long, 'list') ?? [];
     const [file, csv] = sheets.flatMap(({ files }) => files);
     for (const one of [file, csv])
       for (const i of [0, 2500, 4999]) expect(one && 'text' in one && one.text).toContain(`cut ${i} `);
   });
 
-  it('has its picture behind what is read first, and before the rest', async () => {
-    const [message] = render(await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`));
-    const parts = (message?.components ?? []).map((one) => ('content' in one ? one.content : 'picture'));
-    expect(parts).toEqual([
-      expect.stringMatching(/^### Buy[\s\S]*What to buy/),
-      'picture',
-      expect.stringMatching(/How sure[\s\S]*How it is laid[\s\S]*Take care/),
-    ]);
+  it('begins with its brief, in one message', async () => {
+    const planks = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    const messages = render(planks);
+    expect(messages).toHaveLength(1);
+    const { lead, lines, cautions } = briefOf(planks);
+    expect(read(messages).split('\n')).toEqual([`### ${lead}`, ...lines, ...cautions.map((text) => `⚠ ${text}`)]);
+  });
+
+  it.each(DEMO_ASKS.map((ask) => [ask]))('is no higher than a phone in: %s', async (ask) => {
+    const answer = await answerTo(ask);
+    if (!('headline' in answer)) return;
+    const messages = render(answer);
+    const rows = answerRows(answer, { id: 'AAAAAAAAAAA', showable: true, fields: [] });
+    expect(messages).toHaveLength(1);
+    expect(heightOf([...(messages[0]?.components ?? []), ...rows], answer)).toBeLessThanOrEqual(640);
+  });
+
+  it('holds a low picture itself, and a high one under its button', () => {
+    const low: Reply = { ...plain, blocks: [{ kind: 'picture', drawing }] };
+    const high: Reply = { ...plain, blocks: [{ kind: 'picture', drawing: { ...drawing, width: 40 } }], lines: LINES };
+    const labels = (of: Reply) => buttonsOf({ components: answerRows(of, OFFERING) }).map(({ label: said }) => said);
+    expect([render(low)[0]?.files, labels(low)]).toEqual([[expect.objectContaining({ drawing })], ['Show to channel']]);
+    expect([render(high)[0]?.files, labels(high)]).toEqual([[], ['Plan', 'Show to channel']]);
+    expect(renderSections(high, 'plan')?.[0]?.files).toHaveLength(1);
+  });
+
+  it('shows the section that was itself asked for under the brief', () => {
+    const steps: Block = { kind: 'steps', title: 'How', steps: ['Cut the board.'] };
+    expect(read(render({ ...plain, blocks: [steps] }))).not.toContain('Cut the board.');
+    for (const opens of ['how', 'more'] as const)
+      expect(read(render({ ...plain, blocks: [steps], opens }))).toMatch(/^### Buy[\s\S]*Cut the board\./);
+  });
+
+  it('has at most five section buttons, work first, and More opens all', async () => {
+    const planks = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
+    const [row] = answerRows(planks, OFFERING);
+    const labels = buttonsOf({ components: [row] }).map(({ label: said }) => said);
+    expect(labels).toHaveLength(5);
+    expect([labels[0], labels.at(-1)]).toEqual(['Laying guide', 'More']);
+    for (const wanted of ['Plan', 'Safety']) expect(labels).toContain(wanted);
+    const all = whole(renderSections(planks, 'more') ?? []);
+    for (const { text: said } of planks.cautions) expect(all).toContain(bare(said));
   });
 
   it('of many pictures shows ten a message, and says how many more there are', async () => {
     const blocks = Array.from({ length: 45 }, (): Block => ({ kind: 'picture', drawing }));
-    const messages = render({ ...plain, blocks });
+    const messages = renderSections({ ...plain, blocks }, 'plan') ?? [];
     expect(await flawsOf(messages, plain)).toEqual([]);
     expect(read(messages)).toContain(CHAT.morePictures(36));
   });
 });
 
+const LINES = Array.from({ length: 4 }, (_, i) => `A line of the brief that is long enough to be broken, no. ${i}`);
+const OFFERING = { id: 'AAAAAAAAAAA', showable: true, fields: [] };
+
+/** About how high a message is on a phone 390 px wide. */
+function heightOf(components: readonly unknown[], { blocks }: Reply): number {
+  const heights = components.map((one) => {
+    const content = field(one, 'content');
+    if (typeof content === 'string')
+      return content.split('\n').reduce((sum, line) => sum + 22 * Math.ceil(line.length / 42), 0);
+    const within = list(field(one, 'components'));
+    if (within.length === 0) {
+      const [picture] = blocks.flatMap((all) => (all.kind === 'picture' ? [all.drawing] : []));
+      return picture ? Math.min(350, (318 * picture.height) / picture.width) : 0;
+    }
+    // Buttons break into further lines where their labels need it.
+    let [lines, taken] = [1, 0];
+    for (const width of within.map((button) => 32 + 8 * String(field(button, 'label') ?? '').length)) {
+      if (taken > 0 && taken + width > 318) [lines, taken] = [lines + 1, 0];
+      taken += width + 8;
+    }
+    return 42 * lines;
+  });
+  return heights.reduce((sum, height) => sum + height, 0);
+}
+
 describe('problems, refusals and faults', () => {
+  it('begin with the question, and offer each choice by its name', () => {
+    const problem = { option: 'plank', got: '', expected: 'How large is one plank?' };
+    expect(read(render({ problems: [problem] }))).toBe('### How large is one plank?');
+    const choices = [
+      { label: '6 x 48 in', ask: 'planks plank: 6 x 48 in' },
+      { label: '7 x 48 in', ask: 'planks plank: 7 x 48 in' },
+    ];
+    const rows = problemRows('AAAAAAAAAAA', true, { fix: undefined, again: false, choices });
+    expect(buttonsOf({ components: rows })).toEqual([
+      { id: 'choose:AAAAAAAAAAA:0', label: '6 x 48 in' },
+      { id: 'choose:AAAAAAAAAAA:1', label: '7 x 48 in' },
+      { id: 'mend:AAAAAAAAAAA', label: 'Fill in a form' },
+    ]);
+  });
+
   it('are sound messages, whatever was typed', async () => {
     await fc.assert(
       fc.asyncProperty(
@@ -196,7 +272,8 @@ describe('hostile texts', () => {
       actions: [{ label: evil, ask: evil }],
     };
     const problem = { option: evil, got: evil, expected: evil, fix: evil };
-    for (const messages of [render(all), renderSheets(all), render({ problems: [problem] })]) {
+    const opened = renderSections(all, 'more') ?? [];
+    for (const messages of [render(all), opened, render({ problems: [problem] })]) {
       expect(await flawsOf(messages, all)).toEqual([]);
       for (const message of messages) expect(acts(textOf(message))).toEqual([]);
     }

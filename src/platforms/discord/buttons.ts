@@ -8,10 +8,11 @@ import {
   ButtonStyle,
   ComponentType,
 } from 'discord-api-types/v10';
+import { sectionOffers } from '../../chat/brief.ts';
 import type { Command, ReplyWithForm } from '../../chat/command.ts';
 import { commandNamed, type Field, formFields } from '../../chat/form.ts';
 import { comparedPlanks, type Offers, offersOf } from '../../chat/offers.ts';
-import type { Reply } from '../../reply/reply.ts';
+import type { Action, Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { label } from './escape.ts';
 import { customId, type Verb } from './interaction.ts';
@@ -24,7 +25,7 @@ import {
   SELECT_PLACEHOLDER,
   SELECT_TEXT,
 } from './limits.ts';
-import { hasLongSheets } from './render.ts';
+import { planInBrief } from './render.ts';
 
 export type ButtonRow = APIActionRowComponent<APIComponentInMessageActionRow>;
 
@@ -45,23 +46,38 @@ const ASK_BUTTONS = 6;
 export function answerRows(reply: Reply, { id, showable, fields }: Offering): readonly ButtonRow[] {
   const offers = offersOf(reply);
   const few = offers.asks.length <= ASK_BUTTONS;
+  const sections = sectionOffers(reply, ROW_BUTTONS, planInBrief(reply) ? ['plan'] : []);
   const buttons = [
-    ...(hasLongSheets(reply) ? [button('parts', id, CHAT.sheets[reply.data.kind] ?? CHAT.otherSheets)] : []),
     ...(few ? offers.asks.map(({ place, action }) => button('ask', id, action.label, String(place))) : []),
     ...(comparedPlanks(reply) ? [button('poll', id, CHAT.poll)] : []),
-    ...(offers.sources ? [button('sources', id, CHAT.sources)] : []),
     ...(showable && reply.data.kind !== 'mydata' ? [button('show', id, CHAT.show)] : []),
   ];
-  return [...buttonRows(buttons), ...listRows(offers, few, id), ...detailRow(fields, id)];
+  return [
+    ...buttonRows(
+      sections.map((section) => button('open', id, section.label, section.id)),
+      1,
+    ),
+    ...buttonRows(buttons, BUTTON_ROWS - 1),
+    ...listRows(offers, few, id),
+    ...detailRow(fields, id),
+  ];
 }
 
-/** The rows under an ask that could not be read: the form with everything typed, and the mended ask where there is one. */
+interface ProblemOffer {
+  readonly fix: string | undefined;
+  readonly again: boolean;
+  readonly example?: boolean;
+  readonly choices?: readonly Action[];
+}
+
+/** The rows under an ask that could not be read: the choices of its question, the form with everything typed, and the mended ask where there is one. */
 export function problemRows(
   id: string,
   form: boolean,
-  { fix, again, example = false }: { fix: string | undefined; again: boolean; example?: boolean },
+  { fix, again, example = false, choices = [] }: ProblemOffer,
 ): readonly ButtonRow[] {
   const buttons = [
+    ...choices.slice(0, ROW_BUTTONS).map(({ label: said }, place) => button('choose', id, said, String(place))),
     ...(form ? [button('mend', id, CHAT.form)] : []),
     ...(fix === undefined ? [] : [button('fix', id, again ? CHAT.again : CHAT.suggested)]),
     ...(example ? [button('try', id, CHAT.example)] : []),
@@ -69,8 +85,8 @@ export function problemRows(
   return buttonRows(buttons);
 }
 
-function buttonRows(buttons: readonly APIButtonComponentWithCustomId[]): readonly ButtonRow[] {
-  const rows = Math.min(BUTTON_ROWS, Math.ceil(buttons.length / ROW_BUTTONS));
+function buttonRows(buttons: readonly APIButtonComponentWithCustomId[], most = BUTTON_ROWS): readonly ButtonRow[] {
+  const rows = Math.min(most, Math.ceil(buttons.length / ROW_BUTTONS));
   return Array.from({ length: rows }, (_, row) => ({
     type: ComponentType.ActionRow,
     components: buttons.slice(row * ROW_BUTTONS, (row + 1) * ROW_BUTTONS),
@@ -78,7 +94,7 @@ function buttonRows(buttons: readonly APIButtonComponentWithCustomId[]): readonl
 }
 
 function button(verb: Verb, id: string, said: string, rest = ''): APIButtonComponentWithCustomId {
-  const style = verb === 'mend' || verb === 'parts' ? ButtonStyle.Primary : ButtonStyle.Secondary;
+  const style = verb === 'mend' || verb === 'choose' ? ButtonStyle.Primary : ButtonStyle.Secondary;
   return {
     type: ComponentType.Button,
     style,

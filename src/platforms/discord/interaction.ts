@@ -114,6 +114,8 @@ export const VERBS = [
   'fix',
   'try',
   'form',
+  'open',
+  'choose',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 

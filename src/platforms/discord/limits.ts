@@ -15,6 +15,12 @@ export const REQUEST_BYTES = 25 * 1024 * 1024;
 /** Messages of one answer: five follow-ups are taken where only a person installed the app, and one is kept for a later word. */
 export const ANSWER_MESSAGES = 3;
 
+/**
+ * A phone 390 px wide, in px as measured in a mock of one: what a first message may take up, a line and its characters,
+ * the widest and the highest a picture is shown, and what the rows of buttons take.
+ */
+export const PHONE = { screen: 640, line: 22, characters: 42, width: 318, picture: 350, rows: 230 } as const;
+
 export const ROW_BUTTONS = 5;
 export const BUTTON_ROWS = 3;
 export const BUTTON_LABEL = 80;

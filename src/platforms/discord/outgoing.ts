@@ -13,6 +13,7 @@ import type { ButtonRow } from './buttons.ts';
 import { escapedMarkdown } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
 import type { DiscordMessage, OutFile } from './page.ts';
+import { planInBrief } from './render.ts';
 import type { Outgoing } from './types.ts';
 
 /** What making pictures needs. */
@@ -36,8 +37,9 @@ export function drawnAhead(drawn: Drawn): { readonly drawn: Drawn; ahead(answer:
   };
   const ahead = (answer: Answer): void => {
     if (!('headline' in answer)) return;
-    // What fails is told where the picture is needed.
-    for (const block of answer.blocks) if (block.kind === 'picture') toPng(block.drawing).catch(() => undefined);
+    // What fails is told where the picture is needed; the others are drawn when they are opened.
+    const plan = planInBrief(answer);
+    if (plan) toPng(plan).catch(() => undefined);
   };
   return { drawn: { ...drawn, toPng }, ahead };
 }

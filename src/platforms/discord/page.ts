@@ -3,9 +3,8 @@
 import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
 import { tableLines } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
-import { ADDRESS, type Block, type Caution, type FileForm, type Result, type Source } from '../../reply/reply.ts';
+import { ADDRESS, type Block, type Caution, type FileForm, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { saySource } from '../../text/help-text.ts';
 import { escapedMarkdown, label, verbatim } from './escape.ts';
 import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
 
@@ -188,17 +187,6 @@ export function cautionSection(cautions: readonly Caution[]): readonly Section[]
     cautions.map(({ text }) => text),
     '⚠ ',
   );
-}
-
-/** How doubtful things were read. */
-export function assumedSection(assumed: readonly string[]): readonly Section[] {
-  return list(CHAT.assumed, assumed, '- ');
-}
-
-/** Each source once, with how far it was checked. */
-export function sourceSection(sources: readonly Source[]): readonly Section[] {
-  const said = [...new Set(sources.map((source) => `${saySource(source)} (${source.standing})`))];
-  return list(CHAT.sources, said, '- ');
 }
 
 /** Lines of Markdown. */

@@ -5,18 +5,18 @@ import type { Form, ReplyWithForm } from '../../chat/command.ts';
 import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';
 import { comparedPlanks } from '../../chat/offers.ts';
 import { mintId } from '../../chat/saved-replies.ts';
-import type { Reply } from '../../reply/reply.ts';
+import type { Reply, SectionId } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
 import { answerRowsOf, type ButtonRow } from './buttons.ts';
 import { label } from './escape.ts';
 import { drawnFor, inTime } from './fault.ts';
 import { modalOf, sayGone } from './forms.ts';
-import { type Came, readCustomId, type Verb } from './interaction.ts';
+import { type Came, type Pressed, readCustomId, type Verb } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
-import { render, renderSheets, renderSources } from './render.ts';
+import { render, renderSections } from './render.ts';
 import { sendAnswers } from './send.ts';
 import type { DiscordContext } from './types.ts';
 
@@ -32,6 +32,8 @@ const KINDS: Readonly<Record<Exclude<Verb, 'form'>, PressKind>> = {
   mend: 'mend',
   fix: 'fix',
   try: 'example',
+  open: 'look',
+  choose: 'choice',
 };
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
@@ -57,7 +59,7 @@ export async function press(
       if (!what.draft) return change(what.form, values, came, access);
       return mend(what.form, { id, draft: what.draft, mends: message.id }, came, access);
     case 'answer':
-      return look(verb, id, what.answer.reply, came, access);
+      return look(pressed, what.answer.reply, came, access);
     default:
       return sayGone(came, access);
   }
@@ -85,13 +87,21 @@ async function mend(
   await access.wire.modal(came, modalOf(command, form.told, id, { first: draft.wrong ?? [] }));
 }
 
-/** A stored answer, looked into or shown to everybody by the one who asked. */
-async function look(verb: Verb, id: string, reply: ReplyWithForm, came: Came, access: DiscordContext): Promise<void> {
-  if (verb === 'parts') return sendMessages(renderSheets(reply), [], came, came.ephemeral, access);
-  if (verb === 'sources') return sendMessages(renderSources(reply), [], came, came.ephemeral, access);
+/** A stored answer, one of its sections opened, or shown to everybody by the one who asked. */
+async function look(
+  { verb, id, rest }: Pressed,
+  reply: ReplyWithForm,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
   if (verb === 'poll') return poll(reply, came, access);
-  return sendMessages(render(reply), answerRowsOf(reply, id, false, access), came, false, access);
+  if (verb === 'show') return sendMessages(render(reply), answerRowsOf(reply, id, false, access), came, false, access);
+  const messages = renderSections(reply, verb === 'open' ? rest : OLDER[verb]);
+  return messages ? sendMessages(messages, [], came, came.ephemeral, access) : sayGone(came, access);
 }
+
+/** What the buttons of answers from before there were sections open. */
+const OLDER: Readonly<Partial<Record<Verb, SectionId | 'more'>>> = { parts: 'more', sources: 'sources' };
 
 /** Discord's own poll among the planks of a comparison. */
 async function poll(reply: Reply, came: Came, access: DiscordContext): Promise<void> {

@@ -1,17 +1,18 @@
-/** An answer as Discord messages: pure, total, headline and cautions whole, what is too long in further messages or a file. */
+/** An answer as Discord messages: its brief first, its sections when they are opened, what is too long in a file. Pure, total. */
 
 import { Buffer } from 'node:buffer';
 import { ComponentType } from 'discord-api-types/v10';
+import { briefOf, sectionsOf } from '../../chat/brief.ts';
 import type { Problems } from '../../chat/command.ts';
 import { sheetCsv, sheetText } from '../../chat/files.ts';
-import { assumedOf, isPart } from '../../chat/offers.ts';
+import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
+import type { Drawing } from '../../reply/drawing.ts';
 import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { code, escapedMarkdown, label } from './escape.ts';
-import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES } from './limits.ts';
+import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES, PHONE } from './limits.ts';
 import {
-  assumedSection,
   blockSections,
   cautionSection,
   type DiscordMessage,
@@ -19,13 +20,9 @@ import {
   type OutFile,
   packedMessages,
   type Section,
-  sourceSection,
   textLines,
 } from './page.ts';
 import type { Outgoing } from './types.ts';
-
-/** Sheets up to this many characters stand in the answer itself; longer ones behind a button. */
-const SHORT_SHEETS = 1000;
 
 /** The messages of an answer, without its buttons. At least one. */
 export function render(answer: Answer): readonly DiscordMessage[] {
@@ -36,55 +33,77 @@ export function render(answer: Answer): readonly DiscordMessage[] {
   return renderReply(answer);
 }
 
-/** Whether an answer's tables, steps and lists are too long to stand in it. */
-export function hasLongSheets(reply: Reply): boolean {
-  const sheets = reply.blocks.filter(isPart).flatMap(blockSections);
-  return sheets.reduce((sum, section) => sum + lengthOf(section), 0) > SHORT_SHEETS;
-}
+// The sections of an answer, opened by their buttons.
 
-/** The sheets of an answer to work from: messages, and files of the same where they are long. */
-export function renderSheets(reply: Reply): readonly DiscordMessage[] {
-  const sheets = reply.blocks.filter(isPart);
-  const sections = [
-    headline(reply.headline),
-    ...exampleSection(reply),
-    ...sheets.flatMap(blockSections),
-    ...cautionSection(reply.cautions),
-  ];
+/** One section of an answer, or with `more` all of them; undefined where there is no such section. */
+export function renderSections(reply: Reply, wanted: string | undefined): readonly DiscordMessage[] | undefined {
+  const all = sectionsOf(reply);
+  const found = wanted === 'more' ? all : all.filter(({ id }) => id === wanted);
+  if (found.length === 0) return wanted === 'sources' ? packedMessages([textLines([CHAT.noSources])]) : undefined;
+  const blocks = found.flatMap((section) => section.blocks);
+  const drawings = drawingsIn(blocks);
+  const sections = [headline(reply.headline), ...exampleSection(reply), ...openedSections(blocks)];
   const pages = packedMessages(sections);
-  const files = filesOf(reply, sheets);
-  if (pages.length <= ANSWER_MESSAGES) return attached(pages, files, CHAT.tables);
-  return essential(reply, files);
+  const tables = blocks.filter(isPart).some(({ kind }) => kind === 'table');
+  const files = tables ? filesOf(reply, blocks) : [];
+  if (pages.length <= ANSWER_MESSAGES && drawings.length + files.length <= MESSAGE_FILES)
+    return attached(pages, files, CHAT.tables);
+  return essential(reply, filesOf(reply, blocks), drawings);
 }
 
-/** The sources of an answer. */
-export function renderSources(reply: Reply): readonly DiscordMessage[] {
-  const sections = sourceSection(reply.sources);
-  return withFile(sections.length > 0 ? sections : [textLines([CHAT.noSources])], () => filesOf(reply, []));
+/** Blocks whole: texts, and each picture with its description where that is longer than a picture's own may be. */
+function openedSections(blocks: readonly Block[]): readonly Section[] {
+  return blocks.flatMap((block): readonly Section[] => {
+    if (block.kind !== 'picture') return blockSections(block);
+    const said = describes(block.drawing);
+    const long = said.length > ALT_TEXT ? [textLines([escapedMarkdown(said)])] : [];
+    return [{ kind: 'pictures', drawings: [block.drawing] }, ...long];
+  });
 }
+
+function drawingsIn(blocks: readonly Block[]): readonly Drawing[] {
+  return blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
+}
+
+// An answer in short: what is read before anything is pressed.
 
 function renderReply(reply: Reply): readonly DiscordMessage[] {
-  const shown = hasLongSheets(reply) ? reply.blocks.filter((block) => !isPart(block)) : reply.blocks;
-  const drawings = reply.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
-  // The picture comes early on a phone: behind what is asked for most, which is the first block, unless it is first itself.
-  const [first, ...others] = shown;
-  const pictures: readonly Section[] = drawings.length > 0 ? [{ kind: 'pictures', drawings }] : [];
+  const { opens } = reply;
+  const plan = planInBrief(reply);
+  const opened = sectionsOf(reply)
+    .filter(({ id }) => opens === 'more' || id === opens)
+    .flatMap(({ blocks }) => blocks)
+    .filter((block) => plan === undefined || block.kind !== 'picture');
   const pages = packedMessages([
-    headline(reply.headline),
-    ...exampleSection(reply),
-    ...(first ? blockSections(first) : []),
-    ...pictures,
-    ...assumedSection(assumedOf(reply)),
-    ...others.flatMap(blockSections),
-    ...drawings
-      .map(describes)
-      .filter(({ length }) => length > ALT_TEXT)
-      .map((said) => textLines([escapedMarkdown(said)])),
-    ...cautionSection(reply.cautions),
+    ...briefSections(reply),
+    ...(plan ? [{ kind: 'pictures', drawings: [plan] } as const] : []),
+    ...openedSections(opened),
   ]);
   const made = madeFiles(reply);
-  if (pages.length <= ANSWER_MESSAGES) return attached(pages, made);
-  return essential(reply, [...made, ...filesOf(reply, reply.blocks)]);
+  if (pages.length <= ANSWER_MESSAGES && drawingsIn(opened).length + made.length < MESSAGE_FILES)
+    return attached(pages, made);
+  return essential(reply, [...made, ...filesOf(reply, reply.blocks)], drawingsIn(opened));
+}
+
+/** Lead, lines, what was assumed and the cautions; a plank that is only an example stands right below the lead. */
+function briefSections(reply: Reply): readonly Section[] {
+  const { lead, lines, assumption, cautions } = briefOf(reply);
+  const said = [
+    ...lines.map(escapedMarkdown),
+    ...(assumption === undefined || assumption === reply.example ? [] : [escapedMarkdown(assumption)]),
+    ...cautions.map((text) => `⚠ ${escapedMarkdown(text)}`),
+  ];
+  return [headline(lead), ...exampleSection(reply), textLines(said)];
+}
+
+/** The one picture of an answer, where its message with it is no higher than a phone's screen. */
+export function planInBrief(reply: Reply): Drawing | undefined {
+  const [plan, ...others] = drawingsIn(reply.blocks);
+  if (!plan || others.length > 0 || describes(plan).length > ALT_TEXT) return undefined;
+  const lines = briefSections(reply).flatMap((section) => ('lines' in section ? section.lines : []));
+  const text = lines.reduce((sum, line) => sum + Math.ceil(line.length / PHONE.characters) * PHONE.line, 0);
+  const picture = Math.min(PHONE.picture, (PHONE.width * plan.height) / plan.width);
+  return text + picture + PHONE.rows <= PHONE.screen ? plan : undefined;
 }
 
 /** The files that the answer itself comes with. */
@@ -92,24 +111,16 @@ function madeFiles({ files = [], data }: Reply): readonly OutFile[] {
   return files.map(({ name, title, alt, as }) => ({ name, title, alt: label(alt, ALT_TEXT), of: { data, as } }));
 }
 
-/** What must be read, and the whole in a file: headline and cautions, and the first pictures. */
-function essential(reply: Reply, files: readonly OutFile[]): readonly DiscordMessage[] {
+/** The brief, the first pictures of what was opened, and the whole in a file. */
+function essential(reply: Reply, files: readonly OutFile[], drawings: readonly Drawing[]): readonly DiscordMessage[] {
   const room = MESSAGE_FILES - files.length;
-  const drawings = reply.blocks.flatMap((block) => (block.kind === 'picture' ? [block.drawing] : []));
   const shown: readonly Section[] =
     drawings.length > 0 ? [{ kind: 'pictures', drawings: drawings.slice(0, room) }] : [];
   const more = drawings.length - room;
   const notes = [CHAT.whole, ...(more > 0 ? [CHAT.morePictures(more)] : [])];
-  const cautions = cautionSection(reply.cautions);
-  const pages = packedMessages([
-    headline(reply.headline),
-    ...exampleSection(reply),
-    textLines(notes),
-    ...shown,
-    ...cautions,
-  ]);
+  const pages = packedMessages([...briefSections(reply), textLines(notes), ...shown]);
   if (pages.length <= ANSWER_MESSAGES) return attached(pages, files);
-  // A headline or cautions beyond three messages: the file holds every word of them.
+  // A brief beyond three messages: the file holds every word of it.
   return attached(packedMessages([textLines([CHAT.whole])]), files);
 }
 
@@ -153,18 +164,19 @@ function csvTitle(title: string): string {
   return sheetCsv({ kind: 'table', title, columns: [title], rows: [] });
 }
 
+/** The first thing to be told is the question; the others follow with what was read of them. */
 function problemSections({ problems }: Problems): readonly Section[] {
   const fixes = new Set(problems.map(({ fix }) => fix));
   const shared = problems.length > 1 && fixes.size === 1;
   const typed = (fix: string | undefined): readonly string[] =>
     fix === undefined ? [] : [`-# ${CHAT.type}: ${code(fix)}`];
-  const one = problems.flatMap(({ option, got, expected, fix }) => [
-    `**${escapedMarkdown(option)}:** ${escapedMarkdown(expected)}`,
-    `-# ${CHAT.read}: ${code(got) || CHAT.nothing}`,
-    ...(shared ? [] : typed(fix)),
-  ]);
-  const all = shared ? typed(problems[0].fix) : [];
-  return [textLines([`**${CHAT.problem}**`, ...one, ...all])];
+  const read = (got: string): readonly string[] => (got.trim() === '' ? [] : [`-# ${CHAT.read}: ${code(got)}`]);
+  const told = problems.map(({ option, got, expected, fix }, i) => {
+    const below = [...read(got), ...(shared ? [] : typed(fix))];
+    if (i === 0) return [headline(expected), textLines(below)];
+    return [textLines([`**${escapedMarkdown(option)}:** ${escapedMarkdown(expected)}`, ...below])];
+  });
+  return [...told.flat(), textLines(shared ? typed(problems[0].fix) : [])];
 }
 
 function refusalSections({ why, call, cautions, data }: Refusal): readonly Section[] {
@@ -180,10 +192,6 @@ function headline(text: string): Section {
 
 function exampleSection({ example }: Reply): readonly Section[] {
   return example === undefined ? [] : [textLines([escapedMarkdown(example)])];
-}
-
-function lengthOf(section: Section): number {
-  return 'lines' in section ? section.lines.reduce((sum, line) => sum + line.length + 1, 0) : 0;
 }
 
 // An answer in the plainest form that Discord takes: its headline, and the whole as a text file.

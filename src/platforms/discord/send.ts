@@ -299,8 +299,8 @@ function isPrivate(answer: Answer, way: ResponseChannel): boolean {
 function rowsOf(answer: Answer, id: string, { ask, way, access }: Surroundings): readonly ButtonRow[] {
   if ('headline' in answer) return answerRowsOf(answer, id, isPrivate(answer, way), access);
   if (!('problems' in answer)) return [];
-  const { problems, again = false, example } = answer;
-  const offered = { fix: problems[0].fix, again, example: example !== undefined };
+  const { problems, again = false, example, choices = [] } = answer;
+  const offered = { fix: problems[0].fix, again, example: example !== undefined, choices };
   return problemRows(id, formOf(answer, ask, access) !== undefined, offered);
 }
 
