@@ -202,10 +202,8 @@ export function tooManyRequests(milliseconds: number, everybody: boolean, ask: s
 
 export const SLACK = {
   requested: 'Asked',
-  lookUp: 'Look up',
   more: 'More',
   all: 'Everything as a file',
-  pictures: (count: number) => `All ${count} pictures`,
   old: 'This button is from an older version. Ask again and the answer has fresh ones.',
   notShown: 'It could not be posted there. Invite the app to the channel, or copy the ask into it.',
   sent: (files: number) =>

@@ -24,8 +24,8 @@ export interface ReadLine {
 export interface Rendered {
   readonly name: string;
   tell(answer: Answer): ReadLine;
-  /** What stands in the messages themselves: everything, all but tables, steps and sources, or the brief alone. */
-  readonly shows: 'all' | 'what is short' | 'the brief';
+  /** What stands in the messages themselves: everything, or the brief with the rest in sections. */
+  readonly shows: 'all' | 'the brief';
 }
 
 const requested = new Map<string, Promise<Answer>>();
@@ -52,15 +52,8 @@ export function rendererContract({ name, tell, shows }: Rendered): void {
     const cautions = reply.cautions.map(({ text }) => text);
     const atAll = [...reply.blocks.flatMap(textsOf), ...reply.assumed, ...cautions, ...reply.sources.map(saySource)];
     if (shows === 'all') return missing(shown, [reply.headline, ...atAll]);
-    if (shows === 'the brief') {
-      const brief = briefOf(reply);
-      const first = [brief.lead, ...brief.lines, brief.assumption ?? '', ...brief.cautions];
-      return [...missing(shown, first), ...missing(reachable, atAll)];
-    }
-    // A phone shows no more pictures than a few before the facts: the others may stand behind a button.
-    const later = new Set(reply.blocks.filter(({ kind }) => kind === 'picture').slice(3));
-    const short = reply.blocks.filter((block) => !isLong(block) && !later.has(block)).flatMap(textsOf);
-    return [...missing(shown, [reply.headline, ...cautions, ...reply.assumed, ...short]), ...missing(reachable, atAll)];
+    const { lead, lines, assumption = '', cautions: short } = briefOf(reply);
+    return [...missing(shown, [lead, ...lines, assumption, ...short]), ...missing(reachable, atAll)];
   };
 
   describe(`the renderer of ${name}`, () => {
@@ -127,11 +120,6 @@ export function rendererContract({ name, tell, shows }: Rendered): void {
       );
     });
   });
-}
-
-/** Long by their nature: what may stand behind a button. */
-function isLong({ kind }: Block): boolean {
-  return kind === 'table' || kind === 'steps' || kind === 'checklist';
 }
 
 function textsOf(block: Block): readonly string[] {

@@ -1,15 +1,12 @@
 /** The contract of renderers, for every platform that has one. */
 
 import { sectionsOf } from '../../src/chat/brief.ts';
-import { sheetText } from '../../src/chat/files.ts';
-import { offersOf } from '../../src/chat/offers.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { renderSections as discordSections, render as renderDiscord } from '../../src/platforms/discord/render.ts';
 import {
   drawingsOf,
-  renderPart,
+  renderSection,
   render as renderSlack,
-  renderSources,
   type SlackMessage,
 } from '../../src/platforms/slack/render.ts';
 import { pictureFile } from '../../src/platforms/slack/upload.ts';
@@ -29,7 +26,7 @@ rendererContract({
 
 rendererContract({
   name: 'Slack',
-  shows: 'what is short',
+  shows: 'the brief',
   tell: (answer) => {
     const words = (messages: readonly SlackMessage[]): string =>
       messages.map(({ blocks }) => slackWords(blocks)).join(' ');
@@ -61,12 +58,13 @@ rendererContract({
   },
 });
 
+/** What the buttons bring: sections, the pictures as files, and what is too long as one text. */
 function parts(
   reply: Extract<Answer, { readonly headline: string }>,
   words: (messages: readonly SlackMessage[]) => string,
 ): string {
-  const each = offersOf(reply).parts.map(({ place }) => words(renderPart(reply, place) ?? []));
+  const each = sectionsOf(reply).map(({ id }) => words(renderSection(reply, id) ?? []));
   const pictures = drawingsOf(reply).map(({ drawing }) => pictureFile(drawing, Buffer.alloc(0)));
   const given = pictures.flatMap(({ title, alt = '' }) => [title, alt]);
-  return [...each, ...given, words(renderSources(reply)), sheetText(reply, [])].join(' ');
+  return [...each, ...given].join(' ');
 }

@@ -34,20 +34,20 @@ describe('the slash command', () => {
     expect(app.faults).toEqual([]);
   });
 
-  it('lays planks: headline, then the picture by its upload, then facts, buttons for the guide and other patterns', async () => {
+  it('lays planks: the brief, then the picture by its upload, and buttons for sections and other patterns', async () => {
     await app.slash(PLANKS);
     const [message] = await messages(1);
     expect(message?.text).toBe(HEADLINE);
     const blocks = (message?.blocks ?? []) as { type: string }[];
-    expect(blocks.slice(0, 2).map(({ type }) => type)).toEqual(['rich_text', 'image']);
-    expect(blocks[1]).toMatchObject({ slack_file: { id: 'F000000001' } });
+    expect(blocks.slice(0, 3).map(({ type }) => type)).toEqual(['rich_text', 'rich_text', 'image']);
+    expect(blocks[2]).toMatchObject({ slack_file: { id: 'F000000001' } });
     const upload = app.slack.calls.find(({ method }) => method === 'files.getUploadURLExternal');
     expect(upload?.args.filename).toMatch(/^[a-z0-9-]+\.png$/);
     expect(`${upload?.args.alt_text}`.length).toBeGreaterThan(20);
     expect(app.slack.uploads.get('F000000001')?.length).toBe(8);
     const labels = pressables(message).map(({ text }) => text?.text);
     expect(labels).toEqual(
-      expect.arrayContaining(['Sources', 'Show to channel', 'Turn the rows', 'Everything as a file']),
+      expect.arrayContaining(['Safety', 'More', 'Show to channel', 'Turn the rows', 'Everything as a file']),
     );
   });
 
@@ -59,15 +59,14 @@ describe('the slash command', () => {
     expect(wordsOf(message)).toContain('in our direct messages');
   });
 
-  it('shows three pictures of many rooms, and all of them as files when asked', async () => {
+  it('shows the first picture of many rooms, and all of them as files when asked', async () => {
     await app.slash('planks room: 40x60; 30x20; 20x10, plank: 5 x 36, 20 per carton');
     const [message] = await messages(1);
     const types = ((message?.blocks ?? []) as { type: string }[]).map(({ type }) => type);
-    expect(types.slice(0, 5)).toEqual(['rich_text', 'image', 'image', 'image', 'rich_text']);
-    expect(types.filter((type) => type === 'image')).toHaveLength(3);
-    await app.press('All 11 pictures');
+    expect(types.filter((type) => type === 'image')).toHaveLength(1);
+    await app.press('Plan');
     await messages(3);
-    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').slice(3);
+    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').slice(1);
     expect(completed.map(({ args }) => args.channel_id)).toEqual(Array.from({ length: 11 }, () => 'DU1'));
   });
 
@@ -157,19 +156,25 @@ describe('buttons under an answer', () => {
     expect(initial).toEqual([`12' x 14'`, '6 x 48 in, 10 per carton']);
   });
 
-  it('show each long part', async () => {
+  it('open each section to the asker', async () => {
     const [message] = shown(app.slack);
-    const parts = pressables(message).filter(({ action_id }) => action_id.startsWith('part.'));
-    expect(parts.length).toBeGreaterThan(1);
-    await app.press(parts[0]?.text?.text ?? '');
+    const sections = pressables(message).filter(({ action_id }) => action_id.startsWith('section.'));
+    expect(sections.length).toBeGreaterThan(3);
+    await app.press('Safety');
     const [, second] = await messages(2);
-    expect(wordsOf(second)).toContain(parts[0]?.text?.text);
+    expect(wordsOf(second)).toMatch(/Safety[\s\S]*asbestos/);
   });
 
-  it('show the sources', async () => {
-    await app.press('Sources');
+  it('of answers from before there were sections open what they did', async () => {
+    const [message] = shown(app.slack);
+    const value = pressables(message).find(({ action_id }) => action_id === 'section.safety')?.value;
+    const older = (action_id: string) => ({ actions: [{ type: 'button', action_id, block_id: 'b', value }] });
+    await app.press('Safety', older('sources'));
     const [, second] = await messages(2);
     expect(wordsOf(second)).toMatch(/Sources[\s\S]*\((?:published|reported|common practice|from memory)\)/);
+    await app.press('Safety', older('section.nothing'));
+    const [, , third] = await messages(3);
+    expect(wordsOf(third)).toContain('older version');
   });
 
   it('send everything as files to the direct messages', async () => {
@@ -183,20 +188,20 @@ describe('buttons under an answer', () => {
     expect(completed.map(({ args }) => args.channel_id)).toEqual(completed.map(() => 'DU1'));
   });
 
-  it('show it to the channel, with the ask and all cautions, its picture in a message of the app’s own', async () => {
+  it('show it to the channel, with the ask, its picture in a message of the app’s own', async () => {
     await app.press('Show to channel');
     const [, second] = await messages(2);
     expect(second).toMatchObject({ channel: 'C1' });
     expect(((second?.blocks ?? []) as { type: string }[]).filter(({ type }) => type === 'image')).toHaveLength(1);
     expect(wordsOf(second)).toContain(PLANKS);
     expect(pressables(second).map(({ text }) => text?.text)).not.toContain('Show to channel');
-    await app.press('Sources', { user: { id: 'U2' } });
+    await app.press('Safety', { user: { id: 'U2' } });
     await messages(3);
-    expect(wordsOf(app.slack.responded.at(-1)?.body)).toContain('Sources');
+    expect(wordsOf(app.slack.responded.at(-1)?.body)).toContain('Safety');
   });
 
   it('are nobody else’s before it is shown', async () => {
-    await app.press('Sources', { user: { id: 'U2' } });
+    await app.press('Safety', { user: { id: 'U2' } });
     const [, second] = await messages(2);
     expect(wordsOf(second)).toContain('no longer kept, or is not yours');
     await app.press('Show to channel', { user: { id: 'U2' } });
@@ -206,14 +211,14 @@ describe('buttons under an answer', () => {
 
   it('say so when the answer is gone after its week, or the button is of no kind we know', async () => {
     // An answer is kept behind its message: what a button gives of it tells that it is.
-    await app.press('Sources');
+    await app.press('Safety');
     await messages(2);
     app.kept.pass(8 * 24 * 3600 * 1000);
-    await app.press('Sources');
+    await app.press('Safety');
     const [, , second] = await messages(3);
     expect(wordsOf(second)).toContain('no longer kept');
     const action = { type: 'button', action_id: 'toast.1', block_id: 'b', value: 'x', action_ts: '1' };
-    await app.press('Sources', { actions: [action] });
+    await app.press('Safety', { actions: [action] });
     const [, , , third] = await messages(4);
     expect(wordsOf(third)).toContain('older version');
   });

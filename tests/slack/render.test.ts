@@ -2,7 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { render, renderPart, renderSources, type SlackMessage } from '../../src/platforms/slack/render.ts';
+import { briefOf, sectionsOf } from '../../src/chat/brief.ts';
+import { render, renderPart, renderSection, type SlackMessage } from '../../src/platforms/slack/render.ts';
 import { type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
@@ -30,20 +31,20 @@ function allOf(reply: Reply): readonly SlackMessage[] {
     ...render(reply, { id: 'abcdefghijk', shown: true, requested: reply.headline, pictures }),
     ...render(reply),
     ...reply.blocks.flatMap((_, place) => renderPart(reply, place) ?? []),
-    ...renderSources(reply),
+    ...[...sectionsOf(reply).map(({ id }) => id), 'more'].flatMap((id) => renderSection(reply, id) ?? []),
   ];
 }
 
 describe('any reply', () => {
-  it('becomes messages that Slack takes, headline and cautions whole', () => {
+  it('becomes messages that Slack takes, its headline first and every caution whole under Safety', () => {
     fc.assert(
       fc.property(anyReply, (reply) => {
         expect(allOf(reply).flatMap(flawsOf).slice(0, 3)).toEqual([]);
-        for (const showing of [{ id: 'abcdefghijk' }, {}]) {
-          const words = bare(slackWords(render(reply, showing).map(({ blocks }) => blocks)));
-          expect(words.startsWith(bare(reply.headline))).toBe(true);
+        const wordsOf = (messages: readonly SlackMessage[]) => bare(slackWords(messages.map(({ blocks }) => blocks)));
+        const [brief, whole] = [wordsOf(render(reply, { id: 'abcdefghijk' })), wordsOf(render(reply))];
+        for (const words of [brief, whole]) expect(words.startsWith(bare(reply.headline))).toBe(true);
+        for (const words of [whole, wordsOf(renderSection(reply, 'safety') ?? [])])
           expect(reply.cautions.filter(({ text }) => !words.includes(bare(text)))).toEqual([]);
-        }
       }),
       { numRuns: 40 },
     );
@@ -58,7 +59,7 @@ describe('any reply', () => {
     };
     const messages = render(reply, { id: 'abcdefghijk' });
     expect(messages).toHaveLength(1);
-    expect(pressables(messages).map(({ text }) => text?.text)).toContain('Guide');
+    expect(pressables(messages).map(({ text }) => text?.text)).toContain('List');
     expect(allOf(reply).flatMap(flawsOf)).toEqual([]);
   });
 });
@@ -155,14 +156,33 @@ describe('the walker of limits', () => {
 });
 
 describe('a planks answer', () => {
-  it('has its headline, facts and cautions in one message, the guide behind buttons', async () => {
+  it('has its brief in one message, its sections behind buttons', async () => {
     const reply = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
-    const messages = render(reply, { id: 'abcdefghijk' });
+    const messages = render(reply, { id: 'abcdefghijk', pictures: new Map(reply.blocks.map((_, i) => [i, 'F1'])) });
     expect(messages).toHaveLength(1);
     expect(messages[0]?.text).toBe(reply.headline);
+    const { lead, lines, cautions } = briefOf(reply);
+    const words = bare(slackWords(messages.map(({ blocks }) => blocks)));
+    for (const said of [lead, ...lines, ...cautions]) expect(words).toContain(bare(said));
+    for (const { text } of reply.cautions) expect(words).not.toContain(bare(text));
     const ids = pressables(messages).map(({ action_id }) => action_id);
-    expect(ids.filter((id) => id.startsWith('part.')).length).toBeGreaterThan(1);
+    expect(ids.filter((id) => id.startsWith('section.')).slice(-2)).toEqual(
+      ['section.safety', 'section.more'].slice(-2),
+    );
+    expect(ids.filter((id) => id.startsWith('section.'))).toHaveLength(5);
     expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('shows the section that was itself asked for, and a question by its first line and choices', () => {
+    const steps = { kind: 'steps', title: 'How', steps: ['Cut the board.'] } as const;
+    const shown = (reply: Reply) => slackWords(render(reply, { id: 'a' }).map(({ blocks }) => blocks));
+    expect(shown({ ...PLAIN, blocks: [steps] })).not.toContain('Cut the board.');
+    expect(shown({ ...PLAIN, blocks: [steps], opens: 'how' })).toContain('Cut the board.');
+    const problems = [{ option: 'plank', got: '', expected: 'How large is one plank?' }] as const;
+    const choices = [{ label: '6 x 48 in', ask: 'planks plank: 6 x 48 in' }];
+    const [question] = render({ problems, choices }, { id: 'a' });
+    expect(question?.text).toBe('How large is one plank?');
+    expect(pressables(question ? [question] : []).map(({ action_id }) => action_id)).toEqual(['choice.0']);
   });
 
   it('has pictures by their file where they were uploaded, else by what they show', async () => {

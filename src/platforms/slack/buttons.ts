@@ -1,7 +1,9 @@
 /** The rows of buttons and lists under an answer: each carries the short id of the kept answer, never the ask. */
 
 import type { types } from '@slack/bolt';
-import type { Choices, Offered, Offers, ReplyPart } from '../../chat/offers.ts';
+import type { SectionOffer } from '../../chat/brief.ts';
+import type { Choices, Offered, Offers } from '../../chat/offers.ts';
+import type { Action } from '../../reply/reply.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { BUTTON, MOST_BUTTONS, SELECT } from './limits.ts';
 import { type SlackBlock, slackPlainText } from './rich.ts';
@@ -18,17 +20,19 @@ export type Press =
   | 'form'
   | 'mended'
   | 'tried'
-  | 'open';
+  | 'open'
+  | 'section'
+  | 'choice';
 
 /** Longer lists are cut: no answer has so many asks. */
 const MOST_LISTS = 6;
 
 /** What is behind the buttons of an answer besides its asks. */
 interface Behind {
-  /** Its blocks that do not stand in it. */
-  readonly parts: readonly ReplyPart[];
-  /** How many pictures there are where not all of them stand in it. */
-  readonly pictures: number;
+  /** Its sections that have a button. */
+  readonly sections: readonly SectionOffer[];
+  /** Whether there are lists to be had as files. */
+  readonly files: boolean;
   /** Whether its ask can be opened as a form. */
   readonly changeable: boolean;
   /** Whether everybody sees it already. */
@@ -37,36 +41,34 @@ interface Behind {
 
 /** The rows of an answer. */
 export function answerRows(id: string, offers: Offers, behind: Behind): readonly SlackBlock[] {
-  const { parts, pictures, changeable, shown } = behind;
+  const { sections, files, changeable, shown } = behind;
   const buttons = offers.asks.slice(0, MOST_BUTTONS);
   const listed = offers.asks.slice(MOST_BUTTONS);
-  const lookUps = parts.length <= MOST_BUTTONS ? parts : [];
   const lists: Choices[] = [...offers.choices, ...(listed.length > 0 ? [{ name: SLACK.more, offered: listed }] : [])];
   return [
-    ...rowsOf(lookUps.map(({ place, title }) => button('part', `${place}`, title, id))),
+    ...rowsOf(sections.map((section) => button('section', section.id, section.label, id))),
     ...rowsOf([
       ...lists.slice(0, MOST_LISTS).map((choices, i) => askList(id, choices, i)),
-      ...(parts.length > lookUps.length ? [partList(id, parts)] : []),
       ...buttons.map(({ place, action }) => button('ask', `${place}`, action.label, id)),
     ]),
     ...rowsOf([
       ...(changeable ? [button('change', '', CHAT.change, id)] : []),
-      ...(pictures > 0 ? [button('pictures', '', SLACK.pictures(pictures), id)] : []),
-      ...(parts.length > 0 ? [button('all', '', SLACK.all, id)] : []),
-      ...(offers.sources ? [button('sources', '', CHAT.sources, id)] : []),
+      ...(files ? [button('all', '', SLACK.all, id)] : []),
       ...(shown ? [] : [button('show', '', CHAT.show, id)]),
     ]),
   ];
 }
 
-/** The row under problems: a form with what was told, and the first line mended where there is one. */
+/** The row under problems: the choices of the question, a form with what was told, and the first line mended where there is one. */
 export function problemRows(
   id: string,
   { form, fix, again, example }: Record<'form' | 'fix' | 'again' | 'example', boolean>,
+  choices: readonly Action[] = [],
 ): readonly SlackBlock[] {
+  const chosen = choices.slice(0, BUTTON.aRow).map(({ label }, place) => button('choice', `${place}`, label, id));
   const mended = fix ? [button('mended', '', again ? CHAT.again : CHAT.suggested, id)] : [];
   const tried = example ? [button('tried', '', CHAT.example, id)] : [];
-  return rowsOf([...(form ? [button('form', '', CHAT.form, id)] : []), ...mended, ...tried]);
+  return rowsOf([...chosen, ...(form ? [button('form', '', CHAT.form, id)] : []), ...mended, ...tried]);
 }
 
 /** A button that opens a command's form. */
@@ -91,11 +93,6 @@ function button(press: Press, place: string, label: string, value: string): type
 function askList(id: string, { name, offered }: Choices, number: number): types.StaticSelect {
   const option = ({ place, action }: Offered): types.PlainTextOption => optionOf(action.label, `${id}.${place}`);
   return list(`ask.list${number}`, name, offered.map(option));
-}
-
-function partList(id: string, parts: readonly ReplyPart[]): types.StaticSelect {
-  const options = parts.map(({ place, title }) => optionOf(title, `${id}.${place}`));
-  return list('part.list', SLACK.lookUp, options);
 }
 
 export function optionOf(label: string, value: string): types.PlainTextOption {

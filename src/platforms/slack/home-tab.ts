@@ -24,7 +24,7 @@ const BEGIN = 'project new';
 const PROJECT = ['project show', 'project progress', 'project shopping'];
 
 /** Of an answer on the tab only its asks are offered. */
-const ASKS_ALONE = { parts: [], pictures: 0, changeable: false, shown: true } as const;
+const ASKS_ALONE = { sections: [], files: false, changeable: false, shown: true } as const;
 
 /** The asks whose answers stand on the Home tab. */
 function homeAsks(commands: readonly Command[]): readonly string[] {

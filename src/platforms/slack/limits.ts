@@ -13,9 +13,6 @@ export const MESSAGE = {
   text: 3000,
 } as const;
 
-/** Characters of an answer up to which its tables and lists stand in the message itself: more is looked up by button. */
-export const INLINE = 3000;
-
 /** A rich text block of ours: lines and characters, so that none is longer than a screen or two. */
 export const RICH = { characters: 2500, lines: 60 } as const;
 
@@ -27,7 +24,7 @@ export const MONOSPACE = { columns: 40, characters: 2400 } as const;
 
 export const IMAGE = { alt: 2000, title: 2000 } as const;
 /** Pictures in the answer itself: more would push what is to be bought off a phone, and are sent when asked for. */
-export const MOST_PICTURES = 3;
+export const MOST_PICTURES = 1;
 
 export const BUTTON = { text: 75, aRow: 5 } as const;
 /** Asks offered as buttons; the others stand in a list. */

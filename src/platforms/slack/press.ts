@@ -7,8 +7,7 @@ import { SLACK } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
 import { answerAsk, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';
-import { renderSources } from './render.ts';
-import { sendFiles, sendMessages, sendPart, sendPictures, showInChannel, tell, tellGone } from './send.ts';
+import { sendFiles, sendPart, sendPictures, sendSection, showInChannel, tell, tellGone } from './send.ts';
 import type { Party, SlackPorts } from './types.ts';
 
 /** What was pressed: the action's id, and the value that it carries. */
@@ -30,11 +29,13 @@ const KINDS: Readonly<Record<Exclude<Press, 'open'>, PressKind>> = {
   form: 'mend',
   mended: 'fix',
   tried: 'example',
+  section: 'look',
+  choice: 'choice',
 };
 
 /** Acts on a press. Rejects with what went wrong on the way. */
 export async function press(pressed: Pressed, party: Party, ports: SlackPorts): Promise<void> {
-  const { name, id, place } = read(pressed);
+  const { name, id, place, word } = read(pressed);
   if (name === undefined) return tell(SLACK.old, party, ports);
   if (name === 'open') return open({ command: pressed.value, told: {} }, pressed.trigger, party, ports);
   const what = await lookUpPress({ kind: KINDS[name], id, place }, accountKey(party.asker), ports);
@@ -44,7 +45,7 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
     case 'form':
       return open(what.form, pressed.trigger, party, ports);
     case 'answer':
-      return look({ name, id, place }, what.answer, party, ports);
+      return look({ name, id, place, word }, what.answer, party, ports);
     case 'gone':
       return tellGone(party, ports);
     default:
@@ -54,17 +55,24 @@ export async function press(pressed: Pressed, party: Party, ports: SlackPorts): 
 
 /** A stored answer, looked into or shown to everybody. */
 async function look(
-  { name, id, place }: { readonly name: Press; readonly id: string; readonly place: number },
+  {
+    name,
+    id,
+    place,
+    word,
+  }: { readonly name: Press; readonly id: string; readonly place: number; readonly word: string },
   answer: KeptAnswer,
   party: Party,
   ports: SlackPorts,
 ): Promise<void> {
   const { reply } = answer;
   if (name === 'show') return void (await showInChannel(id, answer, party, ports));
-  if (name === 'sources') return sendMessages(renderSources(reply), party, ports);
   if (name === 'all') return sendFiles(reply, reply.blocks, party, ports);
   if (name === 'pictures') return sendPictures(reply, party, ports);
-  if (!(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
+  const wanted = name === 'sources' ? name : word;
+  const part = name === 'part';
+  if (!part && (await sendSection(reply, wanted, party, ports))) return;
+  if (!part || !(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
 }
 
 export const PRESSES: readonly Press[] = [
@@ -79,10 +87,12 @@ export const PRESSES: readonly Press[] = [
   'mended',
   'tried',
   'open',
+  'section',
+  'choice',
 ];
 
 /** The press, the id of what was kept, and the place in it: a button has its place in its own id, a list in the value chosen. */
-function read({ action, value }: Pressed): { name: Press | undefined; id: string; place: number } {
+function read({ action, value }: Pressed): { name: Press | undefined; id: string; place: number; word: string } {
   const [first, own = ''] = action.split('.');
   const [id = '', chosen] = value.split('.');
   const given = chosen ?? own;
@@ -90,6 +100,7 @@ function read({ action, value }: Pressed): { name: Press | undefined; id: string
     name: PRESSES.find((known) => known === first),
     id,
     place: /^\d{1,5}$/.test(given) ? Number(given) : -1,
+    word: given,
   };
 }
 

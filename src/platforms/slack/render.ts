@@ -1,16 +1,16 @@
-/** An answer as Slack messages: pure, total, its headline and cautions whole, nothing in it taken as markup. */
+/** An answer as Slack messages: its brief first, its sections when they are opened, nothing in it taken as markup. Pure, total. */
 
 import type { webApi } from '@slack/bolt';
+import { briefOf, sectionOffers, sectionsOf } from '../../chat/brief.ts';
 import { oneLine } from '../../chat/files.ts';
-import { assumedOf, isPart, offersOf, type ReplyPart } from '../../chat/offers.ts';
+import { assumedOf, isPart, offersOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type Problem, type Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK, sayFault } from '../../text/chat-text.ts';
-import { saySource } from '../../text/help-text.ts';
 import { Unworked } from '../../workers/queue.ts';
 import { answerRows, problemRows } from './buttons.ts';
-import { IMAGE, INLINE, MESSAGE, MOST_PICTURES } from './limits.ts';
+import { BUTTON, IMAGE, MESSAGE, MOST_PICTURES } from './limits.ts';
 import {
   cut,
   EMPTY,
@@ -66,20 +66,18 @@ function pictureBlocks({ title, alt }: Drawing, file: string | undefined): reado
   return [{ type: 'image', slack_file: { id: file }, alt_text, title: slackPlainText(title, IMAGE.title) }];
 }
 
-/** Each problem with what was read, and what to type: behind each, or once below when one ask mends all. */
+/** The first thing to be told is the question; what was read, and what to type behind each, or once below when one ask mends all. */
 function problemBlocks(problems: readonly Problem[]): readonly SlackBlock[] {
   const shared = problems.length > 1 && new Set(problems.map(({ fix }) => fix)).size === 1;
   const typed = (fix: string | undefined): readonly SlackBlock[] =>
     fix === undefined
       ? []
       : [...saidLines(undefined, [{ label: `${CHAT.type}:`, text: '' }]), ...saidCode(`/floorhand ${oneLine(fix)}`)];
+  const read = (got: string) => (got.trim() === '' ? [] : [{ label: `${CHAT.read}:`, text: got }]);
   return [
-    ...said(CHAT.problem, true),
-    ...problems.flatMap(({ option, got, expected, fix }) => [
-      ...saidLines(undefined, [
-        { label: `${option}:`, text: expected },
-        { label: `${CHAT.read}:`, text: got === '' ? CHAT.nothing : got },
-      ]),
+    ...problems.flatMap(({ option, got, expected, fix }, i) => [
+      ...(i === 0 ? said(expected, true) : []),
+      ...saidLines(undefined, [...(i === 0 ? [] : [{ label: `${option}:`, text: expected }]), ...read(got)]),
       ...(shared ? [] : typed(fix)),
     ]),
     ...(shared ? typed(problems[0]?.fix) : []),
@@ -191,15 +189,15 @@ export function render(answer: Answer, showing: Showing = {}): readonly SlackMes
     return messagesOf(text, said(text), []);
   }
   if ('problems' in answer) {
-    const { form, problems, again, example } = answer;
+    const { form, problems, again, example, choices = [] } = answer;
     const offered = {
       form: form !== undefined,
       fix: problems[0].fix !== undefined,
       again: again === true,
       example: example !== undefined,
     };
-    const rows = showing.id === undefined ? [] : problemRows(showing.id, offered);
-    return messagesOf(CHAT.problem, problemBlocks(answer.problems), rows);
+    const rows = showing.id === undefined ? [] : problemRows(showing.id, offered, choices);
+    return messagesOf(problems[0].expected, problemBlocks(problems), rows);
   }
   if ('why' in answer) {
     const heading = answer.data.emergency ? CHAT.emergency : CHAT.refusal;
@@ -220,18 +218,18 @@ export function renderPart(reply: Reply, place: number): readonly SlackMessage[]
   return block && isPart(block) ? messagesOf(block.title, blockBlocks(block), []) : undefined;
 }
 
-/** The sources of a reply, each once. */
-export function renderSources(reply: Reply): readonly SlackMessage[] {
-  const lines = [...new Set(reply.sources.map((source) => `${saySource(source)} (${source.standing})`))];
-  if (lines.length === 0) return messagesOf(CHAT.noSources, said(CHAT.noSources), []);
-  return messagesOf(
-    CHAT.sources,
-    saidLines(
-      CHAT.sources,
-      lines.map((text) => ({ label: '•', text })),
-    ),
-    [],
-  );
+/** A section of a reply, or with `more` all of them, its pictures told by what they show; undefined where there is none. */
+export function renderSection(reply: Reply, wanted: string): readonly SlackMessage[] | undefined {
+  const blocks = sectionsOf(reply)
+    .filter(({ id }) => wanted === 'more' || id === wanted)
+    .flatMap((section) => section.blocks);
+  if (blocks.length > 0)
+    return messagesOf(
+      reply.headline,
+      blocks.flatMap((block) => blockBlocks(block)),
+      [],
+    );
+  return wanted === 'sources' ? messagesOf(CHAT.noSources, said(CHAT.noSources), []) : undefined;
 }
 
 /** A sentence of our own as a message. */
@@ -241,37 +239,47 @@ export function note(text: string): SlackMessage {
 
 function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] {
   const { id, requested, shown = false, direct = false, changeable = false } = showing;
-  const pictures = drawingsOf(reply);
-  const assumed = assumedOf(reply);
-  // Without buttons everything stands in its own order; with them what is looked at comes first, and what is looked up last.
-  const first = id === undefined ? [] : pictures.slice(0, MOST_PICTURES);
   const before = [
     ...said(reply.headline, true),
     ...(reply.example === undefined ? [] : said(reply.example)),
     ...(requested === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.requested}:`, text: requested }])),
+  ];
+  if (id === undefined) return messagesOf(reply.headline, [...before, ...wholeBlocks(reply, showing)], []);
+  const pictures = drawingsOf(reply);
+  const first = pictures.slice(0, MOST_PICTURES);
+  const { lines, assumption, cautions } = briefOf(reply);
+  const opened = sectionsOf(reply)
+    .filter((section) => reply.opens === 'more' || section.id === reply.opens)
+    .flatMap(({ blocks }) => blocks.filter(({ kind }) => kind !== 'picture'));
+  const blocks = [
+    ...before,
+    ...saidLines(undefined, [
+      ...lines.map((text) => ({ text })),
+      ...(assumption === undefined || assumption === reply.example ? [] : [{ text: assumption }]),
+      ...cautions.map((text) => ({ label: '⚠', text })),
+    ]),
     ...first.flatMap(({ place, drawing }) => pictureBlocks(drawing, showing.pictures?.get(place))),
     ...(direct ? said(SLACK.pictureDirect(first.length)) : []),
+    ...opened.flatMap((block) => blockBlocks(block)),
   ];
-  const after = [
+  const sections = sectionOffers(reply, BUTTON.aRow, pictures.length === first.length ? ['plan'] : []);
+  const offers = offersOf(reply);
+  const files = offers.parts.length > 0;
+  return messagesOf(reply.headline, blocks, answerRows(id, offers, { sections, files, changeable, shown }));
+}
+
+/** All of a reply in its own order, where nothing can be pressed. */
+function wholeBlocks(reply: Reply, { pictures, direct }: Showing): readonly SlackBlock[] {
+  const assumed = assumedOf(reply);
+  return [
+    ...(direct ? said(SLACK.pictureDirect(drawingsOf(reply).length)) : []),
+    ...reply.blocks.flatMap((block, place) => blockBlocks(block, pictures?.get(place))),
     ...saidLines(
       CHAT.assumed,
       assumed.map((text) => ({ label: '•', text })),
     ).filter(() => assumed.length > 0),
     ...cautionBlocks(reply.cautions),
   ];
-  const all = reply.blocks
-    .map((block, place) => ({ block, place }))
-    .filter(({ block }) => id === undefined || block.kind !== 'picture')
-    .map(({ block, place }) => ({ part: isPart(block), blocks: blockBlocks(block, showing.pictures?.get(place)) }));
-  const whole = [...before, ...all.flatMap(({ blocks }) => blocks), ...after];
-  if (id === undefined) return messagesOf(reply.headline, whole, []);
-  const offers = offersOf(reply);
-  const more = pictures.length > first.length ? pictures.length : 0;
-  const rows = (parts: readonly ReplyPart[]): readonly SlackBlock[] =>
-    answerRows(id, offers, { parts, pictures: more, changeable, shown });
-  if (slackSize(whole) <= INLINE && pagesOf(whole).length === 1) return messagesOf(reply.headline, whole, rows([]));
-  const read = all.flatMap(({ part, blocks }) => (part ? [] : blocks));
-  return messagesOf(reply.headline, [...before, ...read, ...after], rows(offers.parts));
 }
 
 /** Pictures alone, as a message of their own; undefined where none of them was uploaded. */

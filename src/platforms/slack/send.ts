@@ -1,6 +1,7 @@
 /** Sends the answers of one ask: what stands at once, the last in its place, pictures in it, files where it is long. */
 
 import { accountKey } from '../../accounts/asker.ts';
+import { sectionsOf } from '../../chat/brief.ts';
 import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
 import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
@@ -21,6 +22,7 @@ import {
   render,
   renderPart,
   renderPictures,
+  renderSection,
   type Showing,
   type SlackMessage,
   sharePictures,
@@ -332,8 +334,22 @@ export async function sendPart(reply: Reply, place: number, party: Party, ports:
   return true;
 }
 
+/** Sends a section, or with `more` all of them; false when the answer has none of that name. */
+export async function sendSection(reply: Reply, wanted: string, party: Party, ports: SlackPorts): Promise<boolean> {
+  const messages = renderSection(reply, wanted);
+  if (!messages) return false;
+  if (wanted === 'plan') await sendPictures(reply, party, ports);
+  else if (messages.length <= MOST_MESSAGES) await sendMessages(messages, party, ports);
+  else await sendFiles(reply, wanted === 'more' ? reply.blocks : blocksOf(reply, wanted), party, ports);
+  return true;
+}
+
+function blocksOf(reply: Reply, wanted: string): readonly Block[] {
+  return sectionsOf(reply).flatMap(({ id, blocks }) => (id === wanted ? blocks : []));
+}
+
 /** Messages of our own making, one after the other, to the asker. */
-export async function sendMessages(messages: readonly SlackMessage[], party: Party, ports: SlackPorts): Promise<void> {
+async function sendMessages(messages: readonly SlackMessage[], party: Party, ports: SlackPorts): Promise<void> {
   const post = postTo(party.client, party.where, ports.now);
   for (const message of messages) await post.toAsker(message);
 }
