@@ -4,6 +4,7 @@ import { readPlank } from '../input/parse-plank.ts';
 import type { Preferences, Reading } from '../input/reading.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
 import { cartonAreaNote, priceNote } from '../text/language-text.ts';
+import { plankOfLabel } from './label.ts';
 import { cleaned } from './old/clean.ts';
 import { type MeasuresInText, measuresOf } from './old/measures.ts';
 
@@ -70,7 +71,9 @@ export function measured(text: string, preferences: Preferences): Measured {
   const marked = parts.some((part) => /[$€£]|usd|eur|gbp/.test(part));
   if (!marked && price !== undefined) notes.push(priceNote(price));
   const told = marked || price === undefined ? parts : [...parts, price];
-  const plank = size === undefined ? undefined : [size, ...told].join(', ');
+  const read = size === undefined ? undefined : [size, ...told].join(', ');
+  const stated = read !== undefined && readPlank(read, silent).ok ? read : undefined;
+  const plank = stated ?? labelled(text, told);
   const room = rooms.given !== '' && readRooms(rooms.given, silent).ok ? rooms.given : undefined;
   const bareBox = BARE_CARTON.exec(plain)?.[1];
   let box: string | undefined;
@@ -107,6 +110,13 @@ export function measured(text: string, preferences: Preferences): Measured {
     ...optional('doubtful', doubtful[0]?.typed),
     measures,
   };
+}
+
+/** The plank of a pasted label, with the price that was said. */
+function labelled(text: string, told: readonly string[]): string | undefined {
+  const label = plankOfLabel(text)?.text;
+  const price = told.find((part) => /[$€£]|usd|eur|gbp/.test(part));
+  return label === undefined || price === undefined ? label : `${label}, ${price}`;
 }
 
 function optional<Name extends string>(name: Name, value: string | undefined): { readonly [name in Name]?: string } {
