@@ -8,6 +8,8 @@ import { commands } from '../../commands/all.ts';
 import { ENTRIES } from '../../src/handbook/all-entries.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { MODEL_FILE, modelText } from '../../src/language/model.ts';
+import { OTHER_MATTERS } from '../../src/language/other-matters.ts';
+import { OTHER_NEAR } from '../../src/language/other-near.ts';
 import { OTHER_TALK } from '../../src/language/other-talk.ts';
 import { OTHER_TRADES } from '../../src/language/other-trades.ts';
 import { TALK_PHRASES } from '../../src/language/talk-phrases.ts';
@@ -20,6 +22,8 @@ export const PHRASES: readonly Phrases[] = [
   ...TALK_PHRASES,
   ...OTHER_TRADES,
   ...OTHER_TALK,
+  ...OTHER_NEAR,
+  ...OTHER_MATTERS,
 ];
 
 /** Training takes seconds: the same phrases and the same code are trained once. */

@@ -15,6 +15,8 @@ import { faultReference } from './request-id.ts';
 const AN_HOUR = 3600 * 1000;
 const MOST_PLACES = 50;
 const LONGEST = 4000;
+/** More than this is a sentence of its own. */
+const LONGEST_FEW = 40;
 
 const memorySchema = z.object({
   /** A command's full name. */
@@ -98,7 +100,7 @@ export async function goingOn(
   memory: ConversationMemory,
   { commands, access, holdings }: Reader,
 ): Promise<{ readonly said: undefined; readonly parsed: ParsedCommand } | undefined> {
-  if (sectionNamed(text)) {
+  if (sectionNamed(text) ?? (await sectionMeant(text))) {
     const command = commands.find((one) => fullName(one) === memory.command);
     if (!command || memory.open !== undefined) return undefined;
     return { said: undefined, parsed: { ok: true, command, optionTexts: new Map(Object.entries(memory.texts)) } };
@@ -113,6 +115,15 @@ export async function goingOn(
     () => undefined,
   );
   return next && { said: undefined, parsed: { ok: true, ...next } };
+}
+
+/** The section that a few words ask for: “how did you get that”. */
+export async function sectionMeant(text: string): Promise<'why' | 'more' | undefined> {
+  if (text.length > LONGEST_FEW || /\d/.test(text)) return undefined;
+  const { hear, SURE_SCORE } = await import('../language/hearing.ts');
+  const heard = hear(text);
+  if (heard.kind !== 'talk' || heard.score < SURE_SCORE) return undefined;
+  return heard.about === 'why' || heard.about === 'more' ? heard.about : undefined;
 }
 
 /** Everything remembered of an account's conversations, removed. Throws Outage. */

@@ -36,6 +36,7 @@ function pairIn(text: string): string | undefined {
   return pairPattern().exec(text)?.[0];
 }
 
+const OF_FLOORS = /^floor (?:planks|estimate|enough|area|layout)$/;
 const FEWEST_WORDS = 4;
 const MOST_WORDS = 14;
 
@@ -52,7 +53,13 @@ export function followUp(
   const plain = given.plain.toLowerCase().trim();
   const words = plain.split(/\s+/).length;
   const letters = plain.replace(/[\d'".,/$€£%x-]+/g, ' ').match(/[a-z]{3,}/g) ?? [];
-  const goesOn = GOES_ON.test(plain) || letters.length < FEWEST_WORDS || memory.open !== undefined;
+  const onlyBox =
+    (given.size ?? given.carton ?? given.price) !== undefined && given.room === undefined && given.areas.length === 0;
+  const goesOn =
+    GOES_ON.test(plain) ||
+    letters.length < FEWEST_WORDS ||
+    memory.open !== undefined ||
+    (onlyBox && OF_FLOORS.test(memory.command));
   if (!goesOn || words > MOST_WORDS) return undefined;
   const texts = new Map(Object.entries(memory.texts));
   const units = METRIC.test(plain) ? 'metric' : FEET.test(plain) ? 'imperial' : undefined;
@@ -98,6 +105,9 @@ function merged(
   else if (given.areas[0] !== undefined && byArea)
     set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
   else if (open === 'room' && pairIn(plain) !== undefined) set(place, pairIn(plain) ?? '');
+  else if (byArea && !found && BARE.test(plain)) set('area', `${BARE.exec(plain)?.[1]} sq ft`);
+  const spacing = command === 'prep squeaks' ? SPACING.exec(plain)?.[1] : undefined;
+  if (spacing !== undefined) set('spacing', `${spacing} in`);
   now = withPlank(given, now, texts, set);
   if (given.price !== undefined) {
     if (texts.has('plank')) set('plank', `${withoutPrice(texts.get('plank') ?? '')}, ${given.price}`);
@@ -119,6 +129,10 @@ function isBox(area: string, texts: ReadonlyMap<string, string>): boolean {
 
 const MOST_A_BOX = 45;
 
+/** A bare number that corrects an area. */
+const BARE = /^[^\d]{0,24}(?<![\d.,$])(\d{2,5})[^\d]{0,12}$/;
+const SPACING = /(?<![\d.,])(12|16|19\.2|24)(?![\d.,]*\d)/;
+
 /** A plank that was said, or what its box holds; with rooms known, the exact count takes the place of an estimate. */
 function withPlank(
   { plank, size, carton }: Measured,
@@ -137,6 +151,19 @@ function withPlank(
     texts.set('room', area);
     set('plank', `${size}, ${texts.get('box')} per carton`);
     return 'floor planks';
+  }
+  const room = texts.get('room');
+  // What a box covers is enough for an estimate where no plank was said.
+  if (
+    ['floor area', 'floor planks'].includes(command) &&
+    room !== undefined &&
+    plank === undefined &&
+    carton !== undefined &&
+    !texts.has('plank')
+  ) {
+    texts.set('area', room);
+    set('box', carton);
+    return 'floor estimate';
   }
   const before = texts.get('plank');
   if (plank !== undefined) set('plank', plank);

@@ -33,7 +33,14 @@ import {
   readOptions,
 } from './command.ts';
 import { figuresTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, type ParsedCommand } from './command-line.ts';
-import { type ConversationMemory, goingOn, recalled, rememberAnswer, rememberQuestion } from './conversation.ts';
+import {
+  type ConversationMemory,
+  goingOn,
+  recalled,
+  rememberAnswer,
+  rememberQuestion,
+  sectionMeant,
+} from './conversation.ts';
 import type { TextParsed } from './grammar.ts';
 import {
   aboutHazard,
@@ -169,7 +176,7 @@ async function* outcomes(
 async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Exclude<Answer, Fault>> {
   const { request, ports, access, holdings } = here;
   const memory = await recalled(request, ports);
-  const opened = sectionNamed(request.text);
+  const opened = sectionNamed(request.text) ?? (memory && !here.sure ? await sectionMeant(request.text) : undefined);
   const whole = await wholeAsk(here, request, memory);
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);

@@ -2,7 +2,7 @@
 
 import { readTape } from '../input/parse-tape.ts';
 import type { Preferences } from '../input/reading.ts';
-import { ASK_FOR } from '../text/reader-text.ts';
+import { ASK_FOR, READER } from '../text/reader-text.ts';
 import type { Measured } from './measured.ts';
 import { tapeSaid } from './old/tape-said.ts';
 
@@ -101,14 +101,19 @@ function enough(given: Measured): SentenceFrame {
 
 const NEEDS_PLANK = ['floor layout', 'floor guides', 'floor resume', 'floor compare'] as const;
 
+const ANY_COUNT = 10;
+
 function laid(command: (typeof NEEDS_PLANK)[number]): Builder {
-  return ({ room, plank, layout, plain }) => {
+  return ({ room, plank: whole, size, layout, plain }) => {
+    // Rows don't depend on what a box holds.
+    const free = whole === undefined && size !== undefined && command === 'floor layout';
+    const plank = free ? `${size}, ${ANY_COUNT} per carton` : whole;
     const plankOption = command === 'floor compare' ? 'planks' : 'plank';
     const soFar = command === 'floor resume' ? plain : undefined;
     const optionTexts = texts([['room', room], [plankOption, plank], ['so-far', soFar], ...layout]);
     if (room === undefined) return lacking(command, optionTexts, 'room');
     if (plank === undefined || command === 'floor compare') return lacking(command, optionTexts, plankOption);
-    return { command, optionTexts };
+    return { command, optionTexts, ...(free ? { assumed: [READER.anyCount(ANY_COUNT)] } : {}) };
   };
 }
 
@@ -220,7 +225,7 @@ const lift: Builder = ({ plain }) => {
 };
 
 const CONVERTED =
-  /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})? ?(?:mm|cm|m|in|ft|"|'))(?:ch(?:es)?|eet)? ?(?:=|to|into|in|as|is)? ?(?:\?|what|how many|how much)? ?(?:in )?(mm|cm|m|inch(?:es)?|in|feet|ft)(?![a-z])/;
+  /(?<![\d.,])(\d{1,5}(?:[.,]\d{1,3})? ?(?:(?:mm|cm|m|in|ft|inch|inches|feet)(?![a-z])|"|')) ?(?:=|to|into|in|as|is)? ?(?:\?|what|how many|how much)? ?(?:in )?(mm|cm|m|inch(?:es)?|in|feet|ft)(?![a-z])/;
 const SUM_ALONE = /(?<![\d.,/])\d[\d ./'"]{0,12} ?(?:[x*+-] ?\d[\d ./'"]{0,12}){1,6}/;
 
 const tape: Builder = ({ plain, room }, preferences) => {

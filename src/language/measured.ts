@@ -48,6 +48,13 @@ const ALONE_PRICE = /[$€£] ?\d{1,2}(?:[.,]\d{1,2})?(?![\d.,]*\d)/;
 /** Above it, a price without a unit is not one for an area. */
 const MOST_A_SQUARE = 25;
 
+const METRIC = /(?<![a-z\d.,])\d[\d.,]{0,8} ?(?:m|cm|mm|m2|m²|sqm|qm|met(?:er|re)s?)(?![a-z])|square met/;
+const IMPERIAL = /\d ?(?:'|ft|feet|sq ft|sf|sqft|in|inch)(?![a-z])/;
+/** Words of money beside a bare figure for a box. */
+const BOX_PRICE =
+  /(?:want|costs?|price[ds]?|bucks|dollars|paid?|charge|at|for)(?: is| are| of| me)? \$?(\d{1,3}[.,]\d{2}) ?(?:\/|a|an|per|each|the)? ?(?:box|carton|pack|case)(?![a-z])|\$(\d{1,3}(?:[.,]\d{2})?) ?(?:\/|a|an|per) ?(?:box|carton|pack|case)(?![a-z])/;
+/** No box of planks covers more. */
+const MOST_SQUARE_FEET = 45;
 const LONE_DECIMAL =
   /(?<![\d.,$€£@/])(\d{1,2}[.,]\d{1,2})(?![\d.,]*\d| ?(?:x|by|ft|feet|in|inch|mm|cm|m|lb|kg|%|"|')(?![a-z]))/;
 
@@ -59,15 +66,17 @@ export function measured(text: string, preferences: Preferences): Measured {
   const measures = measuresOf(clean, silent);
   const { plain } = clean;
   const { rooms, planks, carton, layout, doubtful } = measures;
-  const metric = preferences.units === 'metric';
+  const metric = METRIC.test(plain) || (preferences.units === 'metric' && !IMPERIAL.test(plain));
   const square = metric ? 'm²' : 'sq ft';
   const size = planks[0]?.typed;
   const parts = carton.parts;
-  const covers = parts.find(
-    (part) => /per carton|a box|per box|carton$|box$/.test(part) && !/[$€£]|usd|eur|gbp/.test(part),
-  );
+  const boxPrice = BOX_PRICE.exec(plain);
+  const covers = boxPrice
+    ? undefined
+    : parts.find((part) => /per carton|a box|per box|carton$|box$/.test(part) && !/[$€£]|usd|eur|gbp/.test(part));
   const counted = covers !== undefined && /^\d{1,2} per carton$/.test(covers);
-  const price = priceIn(parts, plain, metric);
+  const priced = boxPrice?.[1] ?? boxPrice?.[2];
+  const price = priced === undefined ? priceIn(parts, plain, metric) : `${metric ? '€' : '$'}${priced} a carton`;
   const marked = parts.some((part) => /[$€£]|usd|eur|gbp/.test(part));
   if (!marked && price !== undefined) notes.push(priceNote(price));
   const told = marked || price === undefined ? parts : [...parts, price];
@@ -89,7 +98,11 @@ export function measured(text: string, preferences: Preferences): Measured {
   else {
     // A lone decimal beside a floor is what is printed on a box.
     const lone = rooms.given !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
-    if (lone !== undefined && Number(lone.replace(',', '.')) <= (metric ? 5 : 45) && price === undefined) {
+    if (
+      lone !== undefined &&
+      Number(lone.replace(',', '.')) <= (metric ? 5 : MOST_SQUARE_FEET) &&
+      price === undefined
+    ) {
       box = `${lone} ${square}`;
       notes.push(cartonAreaNote(box));
     }

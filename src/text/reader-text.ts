@@ -18,6 +18,7 @@ export const ASK_FOR: Readonly<Record<string, string>> = {
 };
 
 export const READER = {
+  anyCount: (count: number) => `Assuming ${count} planks a box; the rows are the same with any number.`,
   unclear: 'I’m not sure which one you mean:',
   maybe: 'Did you mean one of these?',
   nothing: 'I didn’t understand that. Say it with the sizes, or pick one of these:',
