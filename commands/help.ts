@@ -85,7 +85,8 @@ export default defineCommand({
     const word = requested.trim().toLowerCase();
     if (word === 'all') {
       const data = { kind: 'help', commands: commands.map(fullName) };
-      return reply({ headline: HELP.headline(commands.length), blocks: [listOf(commands), grammar], assumed, data });
+      const headline = HELP.headline(commands.length);
+      return reply({ headline, lines: HELP.lines, blocks: [listOf(commands), grammar], assumed, data });
     }
     const command = commands.find((known) => [typedName(known), fullName(known)].includes(word));
     if (!command) {
@@ -96,6 +97,7 @@ export default defineCommand({
     return reply({
       assumed,
       headline: HELP.about(fullName(command), command.summary),
+      lines: command.examples.slice(0, 2).map(({ ask }) => HELP.example(ask)),
       blocks: [
         optionTable(command, preferences.units),
         { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },

@@ -176,7 +176,7 @@ export function sectionNamed(text: string): SectionId | 'more' | undefined {
     .trim()
     .toLowerCase()
     .replace(/[.!?]{1,3}$/, '')
-    .replace(/^(?:show|give|list)? ?(?:me )?(?:the )?/, '')
+    .replace(/^(?:(?:show|give|list) )?(?:me )?(?:the )?/, '')
     .replace(/ (?:please|pls)$/, '');
   return BRIEF.words[word];
 }

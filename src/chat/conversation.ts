@@ -60,7 +60,7 @@ async function remember(request: Request, memory: ConversationMemory | undefined
 
 /** What a follow-up may go on from: no project's command, and no small talk. */
 function isRemembered(command: string): boolean {
-  return !command.startsWith('project ') && !['small-talk', 'help'].includes(command);
+  return !command.startsWith('project ') && command !== 'small-talk';
 }
 
 /** Keeps a request that was answered, and which cautions this person has now been shown. Never throws. */

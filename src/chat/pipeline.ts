@@ -62,7 +62,7 @@ import type { Ports, Request } from './ports.ts';
 import { allowedToAsk } from './rate-limit.ts';
 import { faultReference, withRequestId } from './request-id.ts';
 import { AskSeen } from './request-metrics.ts';
-import { Reached, readOnce, Suggestions, type Tried, unwritten } from './suggestions.ts';
+import { Reached, readOnce, Suggestions, type Tried, textsIn, unwritten } from './suggestions.ts';
 import { holdingsOf, noState, scopeOf, type UserState } from './user-state.ts';
 
 // A command's answers as far as they could be worked out: what came, stands, and says why no more came.
@@ -493,13 +493,6 @@ async function ownTexts({ project, settings }: UserState, { access }: Here): Pro
   const mine = (await access?.mine().catch(() => [])) ?? [];
   const names = mine.map(({ name }) => name);
   return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];
-}
-
-/** Every text in something kept, but for ids. */
-function textsIn(value: unknown): readonly string[] {
-  if (typeof value === 'string') return [value];
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, one]) => (['id', 'by', 'via'].includes(key) ? [] : textsIn(one)));
 }
 
 /** A request to be made again later: the line itself, where it can be read. */

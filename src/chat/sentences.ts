@@ -71,6 +71,10 @@ function instead(
   const name = fullName(read.command);
   const wordOnly = FROM_ROOMS.includes(name) && !read.optionTexts.has('room');
   if (wordOnly && heard.kind !== 'command') return fromHeard(text, heard, commands, preferences);
+  if (heard.kind === 'command' && heard.name === name && name === 'trim list') {
+    const frame = sentenceFrame(name, measured(text, preferences), preferences);
+    return { ...read, optionTexts: new Map([...(frame?.optionTexts ?? []), ...read.optionTexts]) };
+  }
   if (BROAD.includes(name) && heard.score >= LIKELY_SCORE && !(heard.kind === 'command' && heard.name === name)) {
     const found = fromHeard(text, heard, commands, preferences);
     return found?.ok ? found : undefined;
@@ -96,6 +100,9 @@ function fromHeard(
   const given = measured(text, preferences);
   if (heard.kind === 'talk') {
     const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
+    // What sounds like another trade is looked up first where an entry is nearly as likely.
+    const entry = OTHERS.includes(about) && heard.score < SURE_SCORE ? likelyEntry(heard) : undefined;
+    if (entry !== undefined) return entryAnswer(text, entry, heard, commands);
     return heard.score >= LIKELY_SCORE ? of('small-talk', commands, new Map([['about', about]])) : undefined;
   }
   if (heard.kind === 'entry') {
@@ -106,6 +113,8 @@ function fromHeard(
   const entry = frame?.missing && isQuestion(text) && !SIZED.test(text) ? likelyEntry(heard) : undefined;
   return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);
 }
+
+const OTHERS = ['other-trade', 'chat'];
 
 /** Figures that could be the size of something: then the sum is wanted, and what it lacks is asked for. */
 const SIZED = /\d\s*(?:x|×|by)\s*\d|\d\s*(?:sq|sf|m2|m²)/i;

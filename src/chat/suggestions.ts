@@ -217,3 +217,10 @@ function once<T>(read: (key: string) => Promise<T>): (key: string) => Promise<T>
     return before;
   };
 }
+
+/** Every text in something kept, but for ids. */
+export function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, one]) => (['id', 'by', 'via'].includes(key) ? [] : textsIn(one)));
+}

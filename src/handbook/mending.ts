@@ -44,6 +44,8 @@ export const MENDING_ENTRIES: readonly Entry[] = [
     title: 'Stop a squeak before the floor goes down',
     phrases: [
       'how do i stop a squeaky floor before laying planks',
+      'how do i get rid of a squeak',
+      'get rid of floor squeaks for good',
       'what causes floor squeaks and how do you fix them',
       'subfloor squeaks when i walk, screws or shims',
       'floor creaks by the bed, whats the fix from above with the carpet off',

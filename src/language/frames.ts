@@ -136,6 +136,16 @@ const built = ({ plain }: Measured): readonly (readonly [string, string | undefi
   ['floor', OLD_FLOOR.exec(plain)?.[0]],
 ];
 
+/** Sticks of trim that were named: eight feet and sixteen, and no side of a room. */
+const STICKS = /(?<![\d.,])(\d{1,2})[ -]?(?:ft|foot|feet|'|footers?)(?![a-z])/g;
+
+const stock = ({ measures: { rest } }: Measured): readonly (readonly [string, string | undefined])[] => {
+  if (!/sticks?|lengths?|pieces?|footers?|boards?/.test(rest)) return [];
+  const feet = [...rest.matchAll(STICKS)].flatMap(([, figure]) => figure ?? []);
+  const usual = [...new Set(feet)].filter((figure) => Number(figure) >= 6 && Number(figure) <= 20);
+  return [['stock', usual.length > 0 ? usual.map((figure) => `${figure} ft`).join('; ') : undefined]];
+};
+
 const doors = ({ measures }: Measured): readonly (readonly [string, string | undefined])[] => [
   ['doors', measures.leftover.doors.join(', ') || undefined],
 ];
@@ -251,7 +261,7 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
     return given.areas.length > 0 ? estimate(given) : lacking('floor area', new Map(), 'room');
   },
   ...Object.fromEntries(NEEDS_PLANK.map((command) => [command, laid(command)])),
-  'trim list': roomed('trim list', doors),
+  'trim list': roomed('trim list', (given) => [...doors(given), ...stock(given)]),
   'trim reset': roomed('trim reset', doors),
   'trim finish': roomed('trim finish', doors),
   'trim edges': edges,

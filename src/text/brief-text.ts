@@ -40,6 +40,8 @@ const WORDS: Readonly<Record<string, SectionId | 'more'>> = {
   'why so many': 'why',
   safety: 'safety',
   sources: 'sources',
+  read: 'read',
+  'how you read it': 'read',
 };
 
 export const BRIEF = {

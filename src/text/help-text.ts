@@ -3,6 +3,13 @@
 import type { Source } from '../reply/reply.ts';
 
 export const HELP = {
+  lines: [
+    'Just ask: how many boxes for 12x14, 24 sq ft a box? Which way do planks run in a hall?',
+    'Floor: planks, estimate, enough, layout, compare, resume. Trim: list, edges, reset, finish.',
+    'Before it: tearout, patch, squeaks, level, moisture, plan. Rules and decisions: handbook.',
+    'Your own job: project new, project room, project show, project shopping, project share.',
+  ],
+  example: (line: string) => `For example: ${line}`,
   headline: (commands: number) => `${commands} commands; type “help planks” for one of them.`,
   about: (name: string, summary: string) => `${name}: ${summary}.`,
   title: 'Commands',
