@@ -171,7 +171,7 @@ export function withHazardsSaid(
   );
   const lines = [...new Map(said.map((one) => [one.hazard, one])).values()].sort(byGravity);
   if ('headline' in outcome) {
-    const notes = lines.map(({ hazard, words, before }) => noteText(hazard, words, before));
+    const notes = lines.map(({ hazard, words, before, about }) => noteText(hazard, words, before, about));
     const blocks = notes.map((text) => ({ kind: 'text' as const, text }));
     const cautions = lines.map(({ hazard }, i) => ({
       topic: `hazard-${hazard}`,
@@ -188,7 +188,9 @@ export function withHazardsSaid(
   const kept = (problem: Problem): Problem =>
     problem.fix === undefined ? problem : { ...problem, fix: keeping(problem.fix, typed) };
   const [line] = lines;
-  const expected = line ? `${noteText(line.hazard, line.words, line.before)} ${first.expected}` : first.expected;
+  const expected = line
+    ? `${noteText(line.hazard, line.words, line.before, line.about)} ${first.expected}`
+    : first.expected;
   const { example } = outcome;
   return {
     ...outcome,

@@ -8,6 +8,8 @@ interface Emergency {
 
 /** The number, wherever the asker is. */
 const NUMBER = 'your emergency number (911, 112 …)';
+/** The US number: Health Resources and Services Administration, Poison Help line. */
+const POISON = 'poison control (1-800-222-1222 in the US, your local number elsewhere)';
 
 const TEXTS: Readonly<Record<string, Emergency>> = {
   gas: {
@@ -40,19 +42,43 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
   'wound poison': {
     act: 'Don’t make them vomit. Wipe out the mouth, and keep the package at hand.',
-    call: `poison control now, or ${NUMBER} if they are drowsy, can’t breathe well or can’t swallow; for a pet, a vet.`,
+    call: `${POISON} now, or ${NUMBER} if they are drowsy, can’t breathe well or can’t swallow; for a pet, a vet.`,
   },
   'wound breathed': {
     act: 'Get them out of the dust into fresh air now. Wipe nose and mouth, and wash face and hands.',
-    call: `${NUMBER} if they can’t breathe well, turn blue or are drowsy; else poison control, or a vet for a pet.`,
+    call: `${NUMBER} if they can’t breathe well, turn blue or are drowsy; else ${POISON}, or a vet for a pet.`,
+  },
+  'wound heart': {
+    act: `Call ${NUMBER} now: it may be the heart. Sit down, loosen tight clothes, and don’t drive. No more lifting, even if it eases.`,
+    call: `${NUMBER}; ask the dispatcher about aspirin. If they collapse and don’t breathe normally: push hard and fast on the middle of the chest.`,
+  },
+  'wound heat': {
+    act: `Call ${NUMBER} now: it may be heat stroke. Get them into the shade or a cool room and cool them fast: wet skin and a fan, or ice packs at the neck, armpits and groin. Nothing to drink if they are confused.`,
+    call: `${NUMBER}; stay with them and keep cooling until help comes.`,
+  },
+  'wound back': {
+    act: 'Stop all lifting. Numb legs, a numb groin or trouble with bladder or bowel after a strained back can be a pinched spinal nerve: go to an emergency room now, and let somebody else drive.',
+    call: `${NUMBER} if the legs give way, after a fall, or if nobody can drive.`,
+  },
+  'wound bite': {
+    act: 'Get away from it. Wash the bite with soap and water. A snake: keep still, keep the bite below the heart, take off rings; no cutting, sucking, ice or tight band.',
+    call: `${NUMBER} at once for a snake bite, a swelling face or trouble with breathing; ${POISON} for any venom. A doctor today for a rat, bat or other animal (infection, tetanus, rabies).`,
+  },
+  'wound needle': {
+    act: 'Wash it with soap and running water now; don’t squeeze or suck it. Leave the needle where it is, and keep others away.',
+    call: `an emergency room or urgent care within hours, not days: medicine against HIV works only if it starts soon (within 72 hours). ${NUMBER} if the needle is still in, or anybody is drowsy.`,
+  },
+  'wound caustic': {
+    act: 'Get the wet clothes, boots and gloves off, brush off dry powder, and rinse the skin with cool running water for 20 minutes or more. Wet cement burns deep before it hurts. No vinegar, no cream.',
+    call: `${POISON} while it is rinsed; ${NUMBER} or an emergency room for blisters, skin gone white or raw, or a burn of hand, face or joint.`,
   },
   cleaners: {
     act: 'Leave the room now and get into fresh air. Add nothing to it, and don’t smell it.',
-    call: `poison control, or ${NUMBER} if anybody coughs hard or can’t breathe well. Nobody goes in until it has aired out.`,
+    call: `${POISON}, or ${NUMBER} if anybody coughs hard or can’t breathe well. Nobody goes in until it has aired out.`,
   },
   fumes: {
     act: 'Get out into fresh air now, and leave the doors open behind you.',
-    call: `${NUMBER} if anybody is confused, drowsy, or can’t breathe well; else poison control.`,
+    call: `${NUMBER} if anybody is confused, drowsy, or can’t breathe well; else ${POISON}.`,
   },
   'fumes flame': {
     act: 'Stop, close the can, and get everybody out of that room: these vapors reach a flame along the floor. Touch no switch and light nothing.',
@@ -76,7 +102,7 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
   lead: {
     act: 'Stop now. Switch off the fan, AC or furnace, get children and pets out of that dust, and wash hands and faces. Don’t sweep or vacuum.',
-    call: `the doctor for any child or pregnant woman who was in it (a blood test shows lead), or poison control; ${NUMBER} if somebody can’t breathe well. A lead-safe certified contractor cleans it up.`,
+    call: `the doctor for any child or pregnant woman who was in it (a blood test shows lead), or ${POISON}; ${NUMBER} if somebody can’t breathe well. A lead-safe certified contractor cleans it up.`,
   },
   silica: {
     act: 'Stop now and get everybody out of that dust into fresh air. Let it settle, and don’t dry-sweep it.',

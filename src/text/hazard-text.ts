@@ -9,6 +9,8 @@ interface HazardWords {
   readonly call: string;
   /** One line beside an answer that it does not stop. */
   readonly note: string;
+  /** The line where what is asked about has one of its own. */
+  readonly notes?: Readonly<Record<string, string>>;
   /** The direct answer to a question, and the rest in two or three sentences; by what is asked about it. */
   readonly answers: Readonly<Record<string, readonly [direct: string, more: string]>>;
   /** What to type once it is so. */
@@ -50,6 +52,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
         'Carbon monoxide can’t be smelled: only an alarm shows it.',
         'Never run an engine, a grill or an unvented heater indoors, not even to dry a floor. Put an alarm on every floor and near bedrooms. If it sounds or anybody has a headache: everybody out, then call.',
       ],
+      engine: [
+        'No: no fuel-burning engine or unvented heater indoors or in a garage, open door or not.',
+        'Its carbon monoxide can’t be smelled and kills within minutes. Generators stand outdoors, 20 ft or more from doors and windows, exhaust away from the house; use electric tools and heaters inside. One is running now, or anybody has a headache? Everybody out, then call.',
+      ],
     },
     clears: 'fire department cleared it',
   },
@@ -71,6 +77,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
         'Leave wires alone: switch off the circuit and have an electrician cap, move or protect them.',
         'Never bury a splice or a loose cable under a floor, and keep nails and screws away from it. Old cloth or knob-and-tube wiring is looked at before anything is covered.',
       ],
+      outlet: [
+        'Yes: switch off its breaker, and test it dead at the outlet before you cut beside it.',
+        'Test with a tester that you have just tried on a live outlet; a box can be fed by two circuits. Set the blade no deeper than the plank or panel, since the cable runs below. Its cover and box must end up level with the new floor: an electrician raises it.',
+      ],
       box: [
         'No: a box with wires in it must stay where it can be reached, so no floor goes over it.',
         'The electrical code asks for that (NFPA 70, 314.29). Switch off the circuit and have an electrician move the splice to where it can be opened, or take the wires out.',
@@ -88,12 +98,34 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     note: 'Hurt? See to that first.',
     answers: {
       '': ['See to the wound first.', 'Press, rinse, cover; a doctor for anything deep, dirty or in the eye.'],
+      heart: [
+        'Is there pain or pressure in the chest or jaw, cold sweat, or trouble breathing? Then call now.',
+        'An arm that is only sore from lifting gets better with rest. Pain that spreads from the chest, comes without moving the arm, or comes with sweat or nausea may be the heart.',
+      ],
+      needle: [
+        'Don’t touch it with your hands: pick it up with tongs or pliers, point away from you.',
+        'Drop it into a hard, lidded plastic jar, such as one for laundry soap; never put the cap back on. Ask the health department or a pharmacy where it goes. Where one lies, more may: heavy gloves and boots, roll the carpet, never press the pad with hands or knees. Stuck by one? Wash it, and an emergency room the same day.',
+      ],
+      caustic: [
+        'Keep it off your skin: wet cement, thinset and leveler burn, and often without pain at first.',
+        'Waterproof gloves, long sleeves, long pants, boots, eye protection; never kneel in it. On the skin: rinse with lots of water, and take off what is soaked. Blisters, raw or white skin, or any in the eye? A doctor now.',
+      ],
+      lifting: [
+        'Not alone: get help or movers, and know its weight first.',
+        'An appliance dolly with straps, sliders or a pry bar and cribbing, two or more people, nobody below it on stairs. A cast-iron tub often weighs more than 300 lb, and may be broken up in place instead, with goggles and ear protection. A floor that sags under it needs a contractor first.',
+      ],
+    },
+    notes: {
+      heart: 'Pain in chest, jaw or arm with sweat or nausea: call your emergency number (911, 112 …).',
+      needle: 'Used needles: never by hand; tongs, a hard lidded jar, heavy gloves.',
+      caustic: 'Wet cement and leveler burn skin: waterproof gloves, long pants, rinse at once.',
+      lifting: 'Very heavy things: never alone; helpers, a dolly, nobody below on stairs.',
     },
     clears: 'the bleeding has stopped',
   },
   cleaners: {
     why: 'Bleach must never meet ammonia, urine, vinegar or any acid: together they give off a gas that burns the lungs.',
-    call: 'poison control if some has mixed; your emergency number (911, 112 …) if anybody coughs or can’t breathe well',
+    call: 'poison control (1-800-222-1222 in the US) if some has mixed; your emergency number (911, 112 …) if anybody coughs or can’t breathe well',
     note: 'Bleach must never meet ammonia, urine, vinegar or any acid: the gas burns the lungs.',
     answers: {
       '': [
@@ -137,12 +169,16 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
   },
   fumes: {
     why: 'Solvent fumes near a flame or in a closed room can burn or poison.',
-    call: 'poison control; your emergency number (911, 112 …) if anybody is dizzy or can’t breathe well',
+    call: 'poison control (1-800-222-1222 in the US); your emergency number (911, 112 …) if anybody is dizzy or can’t breathe well',
     note: 'Fumes: open windows on two sides, every flame and pilot light off, nobody sleeps in there.',
     answers: {
       '': [
         'Only with two windows open and every flame and pilot light off.',
         'Read the label and the safety data sheet; an organic-vapor respirator where they ask for one, no dust mask. Children, pets and anybody pregnant stay out until the smell is gone. Dizzy or a headache? Out into fresh air.',
+      ],
+      mask: [
+        'A respirator with organic-vapor cartridges, never a dust mask: those stop no vapor.',
+        'Windows open on two sides with a fan blowing out, every flame and pilot light off, breaks in fresh air every half hour or so. Change cartridges as their maker says, or as soon as you smell it. Dizzy or a headache? Out into fresh air. The water-based kind is the safer choice.',
       ],
       rags: [
         'Never leave oily rags in a pile: they can heat up and catch fire by themselves.',
@@ -159,6 +195,10 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       '': [
         'Stop there: what carries the floor is looked at before anything goes over it.',
         'A cracked, rotten, notched or sagging joist, beam or post is no job for filler, screws or a new panel. Keep weight off it, take pictures, and cut nothing that carries. A wall may carry too.',
+      ],
+      load: [
+        'Not in one heap: spread it along walls and over several rooms, flat and low.',
+        'Upper floors of houses are often designed for 30 to 40 lb per square foot (the model code for US homes, IRC table R301.5), and a stack of tile or plank boxes can pass that. Add up the weights on the boxes; for anything heavier, or a floor that sags or bounces, ask a structural engineer first.',
       ],
       panel: [
         'Soft or black means wet: find the water, then open it up.',
@@ -248,7 +288,12 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
         'Cover or block it whenever you leave, even for a minute.',
         'Plywood of 3/4 in, larger than the hole all around, screwed down and marked HOLE. Never step between joists, light the room, keep children and pets out, and put a rail at an open stair.',
       ],
+      stairs: [
+        'Nobody uses stairs without treads or rail: block top and bottom whenever you stop.',
+        'A screwed-on gate or a sheet of plywood that a child can’t push, at both ends; lights on. Take off one flight at a time, put the old treads back for the night, and screw up a temporary 2x4 rail. Children and pets sleep on the other floor.',
+      ],
     },
+    notes: { stairs: 'Treads or rail off: block both ends so that no child or pet gets there.' },
     clears: 'hole is covered',
   },
   moisture: {
@@ -314,8 +359,9 @@ export function stopText(hazard: string): { readonly why: string; readonly call:
 }
 
 /** The line beside an answer, with the words that set it off; `before` where they were told earlier. */
-export function noteText(hazard: string, words: string, before = false): string {
-  return `${before ? rememberedLine(words) : wroteText(words)} ${wordsOf(hazard).note}`;
+export function noteText(hazard: string, words: string, before = false, about = ''): string {
+  const { note, notes } = wordsOf(hazard);
+  return `${before ? rememberedLine(words) : wroteText(words)} ${notes?.[about] ?? note}`;
 }
 
 /** A hazard as a caution beside a refusal. */

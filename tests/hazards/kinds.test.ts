@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { isEmergency } from '../../src/chat/hazard-answers.ts';
 import { screen } from '../../src/hazards/screen.ts';
+import { hazardAnswer } from '../../src/text/hazard-text.ts';
 import { answerTo } from '../chat/asked.ts';
 
 interface Sentence {
@@ -19,6 +20,9 @@ interface Sentence {
  * Of those written before, the rules then in force took 11 of 47 emergencies and 12 of 38 questions as such, and flagged 2 of 38
  * harmless ones. Those written after came in four batches, each tried before its own misses were mended in kind: together 125 of
  * 141 emergencies and 77 of 84 questions the first time, and 8 of 188 harmless ones flagged.
+ *
+ * The kinds from `co` to `figures` came later: of those written before, 20 of 50 emergencies, 14 of 55 questions, 6 of 15 harmless
+ * ones flagged; of those after, in two batches, 69 of 74 and 66 of 74 the first time, and 1 of 75 flagged.
  */
 const SENTENCES = readFileSync(new URL('kinds.jsonl', import.meta.url), 'utf8')
   .split('\n')
@@ -28,6 +32,7 @@ const SENTENCES = readFileSync(new URL('kinds.jsonl', import.meta.url), 'utf8')
 /** Understood as graver than they were written, for nobody can tell from the words: a flame, gas or running water may be there. */
 const GRAVER = [
   'adhesive fumes and the furnace pilot, should i worry',
+  'do i need power off to trim plank around a live floor box',
   'does the adhesive smell go away',
   'something smells like rotten eggs from the shower drain',
   "shutoff valve won't close all the way",
@@ -45,6 +50,53 @@ describe('sentences of each kind', () => {
         expect(own.filter(({ written }) => written === half).length).toBeGreaterThan(7);
     }
     expect(of('none').length).toBeGreaterThanOrEqual(60);
+  });
+});
+
+/** Kinds of emergencies and of questions with at least ten sentences each, half of them written before the rules. */
+const LATER =
+  'co heart heat bleed back bite needle chemburn pour flakes gasmove valve breaker engine syringe rail grind leveler heavy cement load figures'.split(
+    ' ',
+  );
+
+describe('sentences of the later kinds', () => {
+  it.each(LATER)('%s: ten, half of them before', (kind) => {
+    const own = SENTENCES.filter((one) => one.kind === kind);
+    expect(own.length).toBeGreaterThanOrEqual(10);
+    expect(own.filter(({ written }) => written === 'before').length).toBeGreaterThanOrEqual(5);
+  });
+});
+
+describe('first aid: what it is, and whom to call', () => {
+  it.each([
+    ['dad was carrying boxes and now he is gray and sweaty', /911/, /may be the heart/],
+    ['my helper stopped sweating and he is confused in this heat', /911/, /heat stroke/],
+    ['strained my back and my legs went numb', /911/, /emergency room/],
+    ['a rattlesnake bit my hand', /1-800-222-1222/, /keep still/],
+    ['a used syringe poked my thumb', /72 hours/, /running water/],
+    ['wet cement in my boots and my skin is blistering', /1-800-222-1222/, /20 minutes/],
+    ['my toddler ate paint flakes off the old sill', /1-800-222-1222/, /vomit/],
+  ])('%s', async (text, call, why) => {
+    expect(await answerTo(text)).toMatchObject({
+      call: expect.stringMatching(call),
+      why: expect.stringMatching(why),
+      data: { emergency: true },
+    });
+  });
+});
+
+describe('a question about work that hurts has its own answer', () => {
+  it.each([
+    ['can i run a generator in the garage', /^No/],
+    ['found a syringe under the carpet', /tongs/],
+    ['can i spread leveler with my bare hands', /burn/],
+    ['can i move a cast iron tub by myself', /Not alone/],
+    ['can i stack a pallet of tile upstairs', /heap/],
+    ['stair treads are off and i have a toddler', /block top and bottom/],
+    ['is a paper mask ok for contact cement', /organic-vapor/],
+  ])('%s', (text, said) => {
+    const [first] = screen(text).sightings;
+    expect(hazardAnswer(first?.hazard ?? 'gas', first?.about).headline).toMatch(said);
   });
 });
 

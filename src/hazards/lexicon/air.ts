@@ -13,18 +13,22 @@ export const CARBON_MONOXIDE: Lexicon = {
     FLUE_OFF:
       'off loose disconnected knocked fell_off came_off crushed blocked cracked separated broke broken taped tape_it dented apart unhooked detached',
     BURNS:
-      'furnace boiler heater gas_heater water_heater flue stove_pipe kerosene generator propane gas_fire wood_stove fireplace woodstove',
+      'kerosene_heater~ diesel_heater~ furnace boiler heater gas_heater water_heater flue stove_pipe kerosene generator propane gas_fire wood_stove fireplace woodstove',
     DROWSY:
       'sleepy drowsy groggy headache~ dizzy dizziness nauseous nausea sick_to lightheaded light_headed woozy confused head_hurts flushed faint',
     CO: 'carbon_monoxide monoxide co_alarm~ co_detector~ co_monitor~ co_sensor carbon_alarm carbon_detector co_poisoning co_level~ co_reading~ co_ppm carbon_monoxide_alarm carbon_monoxide_detector co_meter~ co_tester co_reader',
     CO_SAYS: 'high poisoning exposure rising ppm leak~ exhaust fumes symptoms',
     ENGINE:
-      'generator charcoal kerosene_heater propane_heater gas_heater torpedo_heater salamander_heater car_running engine_running barbecue bbq camp_stove car_engine gas_generator hibachi grill_inside propane_torch_heater diesel_heater gas_powered_saw gas_saw concrete_saw',
+      'generator charcoal kerosene_heater propane_heater gas_heater torpedo_heater salamander_heater car_running engine_running barbecue bbq camp_stove car_engine gas_generator hibachi grill_inside propane_torch_heater diesel_heater gas_powered_saw gas_saw gas_powered gas_engine~ gas_cutoff_saw cutoff_saw cut_off_saw demo_saw quickie_saw gas_concrete_saw gas_power_washer gas_pressure_washer power_washer pressure_washer power_trowel gas_compressor generators kerosene_heaters propane_heaters forced_air_heater salamander propane_buffer propane_burnisher small_engine unvented_heater buddy_heater patio_heater construction_heater',
     CO_CHECKED:
       'checked cleared aired_out fixed repaired no_reading reading_zero found_no found_nothing all_clear serviced safe reads_zero reads_0',
     CO_NAMED: 'carbon_monoxide monoxide',
+    CO_ILL:
+      'headache~ head_ache head_aches splitting_head head_hurts heads_hurt heads_are_pounding head_is_pounding sleepy sleepiness drowsy groggy confused confusion foggy woozy dizzy dizziness nauseous nausea queasy lightheaded light_headed cant_think cannot_think cant_stay_awake cant_keep_my_eyes cant_wake wont_wake_up hard_to_wake weak flushed fainted passed_out throwing_up threw_up vomit~ vomiting sick out_of_it disoriented slurring stumbl* cherry_red',
     QUIET: 'quiet batteries battery new_alarm installed',
     RUNS: 'run~ running using use~ used on started keeps going heat~ heating dry~ drying cook~ cut~ cutting burn~ burning',
+    ENGINE_ASKED:
+      'do_you_need should_i can_i can_you can_we is_it will_a would_a does_a could_a should_a may_i how_long_can bad_to need_to',
     OUTSIDE: 'outside outdoors driveway yard electric_start',
     FURNACE_MEN: 'hvac hvac_tech hvac_guy furnace_tech furnace_guy technician',
     EXPOSED_TO: 'poisoned exposed breathing breathed smell',
@@ -38,12 +42,22 @@ export const CARBON_MONOXIDE: Lexicon = {
     { level: 'emergency', needs: 'CO CO_SAYS', within: 6 },
     { level: 'emergency', needs: 'CO SYMPTOM', within: 14 },
     { level: 'emergency', needs: 'ENGINE SYMPTOM', within: 16 },
-    { level: 'emergency', needs: 'ENGINE INSIDE RUNS', within: 10, unless: 'OUTSIDE' },
+    { level: 'emergency', needs: 'ENGINE CO_ILL', within: 26, undeniable: true },
+    {
+      level: 'emergency',
+      needs: 'ENGINE INSIDE RUNS',
+      within: 10,
+      unless: 'OUTSIDE',
+      unlessBefore: 'SUPPOSED ENGINE_ASKED',
+    },
+    { level: 'note', needs: 'ENGINE INSIDE RUNS', within: 14, about: 'engine' },
+    { level: 'note', needs: 'ENGINE INSIDE ENGINE_ASKED', within: 18, undeniable: true, about: 'engine' },
+    { level: 'note', needs: 'ENGINE INSIDE HOW_ASKED', within: 18, undeniable: true, about: 'engine' },
     { level: 'emergency', needs: 'CO EXPOSED_TO', within: 6 },
     { level: 'note', needs: 'CO_NAMED', unless: 'QUIET' },
   ],
   lookalikes:
-    'co_worker~ co_op co_owner~ co_pilot co_signer~ carbon_footprint carbon_fiber carbon_steel carbon_copy carbon_filter carbon_blade carbon_paper',
+    'kerosene_heater~ diesel_heater~ co_worker~ co_op co_owner~ co_pilot co_signer~ carbon_footprint carbon_fiber carbon_steel carbon_copy carbon_filter carbon_blade carbon_paper',
   clears: [
     { needs: 'GAS_MEN CO_CHECKED', within: 9 },
     { needs: 'FURNACE_MEN CO_CHECKED', within: 9 },
@@ -61,7 +75,7 @@ export const FUMES: Lexicon = {
       caulk construction_adhesive oil_paint sealant formaldehyde degreaser goo_remover remover methylene_chloride`,
     STRONG: `solvent~ thinner mineral_spirits white_spirit paint_thinner acetone xylene toluene naphtha turpentine denatured_alcohol lacquer shellac stripper~ adhesive_remover mastic_remover glue_remover contact_cement contact_adhesive gasoline petrol
       fume~ vapor~ vapour~ oil_primer oil_based_primer oil_based flammable~ methylene_chloride spray_foam lacquer_thinner paint_stripper varnish spray_adhesive shellac_primer diesel kerosene lighter_fluid oil_paint polyurethane`,
-    FLAME: `pilot_light pilot pilot_lights open_flame flame~ candle~ cigarette~ smoking_a spark~ lit furnace gas_stove stove_on heat_gun torch water_heater gas_water_heater space_heater gas_range gas_furnace gas_dryer gas_heater match~ lighter burner woodstove wood_stove boiler heater`,
+    FLAME: `pilot_light pilot pilot_lights open_flame flame~ candle~ cigarette~ smoking_a spark~ lit furnace gas_stove stove_on heat_gun torch water_heater gas_water_heater space_heater gas_range gas_furnace gas_dryer gas_heater match~ lighter burner woodstove wood_stove boiler heater kerosene_heater~ diesel_heater~`,
     SYMPTOM: `dizzy dizziness lightheaded light_headed headache~ head_aches head_ache nausea nauseous nauseated queasy woozy loopy vomit~ vomiting throwing_up threw_up throw_up puking puked wheez* cough~ coughing feel_sick feeling_sick feels_sick felt_sick making_me_sick makes_me_sick
       got_sick made_me_sick made_him_sick made_her_sick getting_sick sick_from feel_drunk feel_high head_hurts head_is_pounding head_is_spinning head_spinning throat_burns throat_burning throat_hurts burning_throat eyes_burning eyes_burn eyes_watering eyes_sting short_of_breath cant_breathe
       hard_to_breathe trouble_breathing difficulty_breathing passed_out pass_out passing_out fainted feel_funny feel_weird feel_off feeling_off feel_faint tight_chest chest_tight blurry_vision feel_ill taken_ill unwell lungs_burn lungs_burning lungs_hurt nose_burns nose_burning
@@ -73,6 +87,11 @@ export const FUMES: Lexicon = {
     FLAME_ASKED:
       'a_problem a_concern if_i if_we do_pilot do_the_pilot does_the_pilot does_a_pilot does_my_pilot should_the_pilot can_the_pilot has_to_be have_to_be need_to_be needs_to_be must_i must_the how_far how_close matter matters bad_idea good_idea before_i before_we before_using do_i_need do_i_have should_i_turn should_i_shut when_using',
     RAGS: 'oily_rag~ oil_rag~ oil_soaked_rag~ stain_rag~ linseed_rag~ rag_pile rags_in_a_pile pile_of_rags rags_soaked linseed_oil oily_cloth~ solvent_rag~ greasy_rag~ stain_soaked finish_rag~ rags_full_of',
+    MASK_SAID:
+      'mask~ respirator~ n95 p100 n_95 p_100 dust_mask~ paper_mask~ cartridge~ organic_vapor no_mask without_a_mask',
+    CONTACT: 'contact_cement contact_adhesive contact_glue neoprene_glue rubber_cement spray_adhesive',
+    CONTACT_LONG:
+      'hours hour all_day all_morning all_afternoon all_night how_long break breaks ventilat* airflow fan fans safe dangerous breathe breathing indoors window windows',
     RAGS_HOT: 'hot smok* warm smolder~ heating_up',
     FRESH:
       'aired_out aired_it_out ventilated fresh_air feel_fine feeling_fine feel_better feeling_better felt_better smell_is_gone fumes_are_gone fumes_gone pilot_is_off pilot_off turned_off_the_pilot flame_is_out all_better ok_now fine_now better_now',
@@ -96,6 +115,8 @@ export const FUMES: Lexicon = {
     { level: 'note', needs: 'PILOT_LIGHT GLUES', within: 16 },
     { level: 'note', needs: 'STRONG SHUT', within: 12 },
     { level: 'note', needs: 'STRONG HARMFUL', within: 12 },
+    { level: 'note', needs: 'STRONG MASK_SAID', within: 14, about: 'mask' },
+    { level: 'note', needs: 'CONTACT CONTACT_LONG', within: 14, about: 'mask' },
     { level: 'note', needs: 'RAGS', about: 'rags' },
     { level: 'note', needs: 'FUMES_SURE' },
     { level: 'note', needs: 'FUMES_SAID HARMFUL', within: 10 },

@@ -3,6 +3,7 @@
 import { compiled, type Lexicon, type Tables } from '../tables.ts';
 import { CARBON_MONOXIDE, CLEANERS, FUMES } from './air.ts';
 import { WOUND } from './body.ts';
+import { FIRST_AID } from './first-aid.ts';
 import { GAS } from './gas.ts';
 import { DROPPINGS, MOISTURE_WORDS, MOLD } from './growth.ts';
 import { COMMON, COMMON_LOOKALIKES } from './hazard-words.ts';
@@ -47,5 +48,6 @@ const YEARS = {
 
 export const TABLES: Tables = compiled({ ...COMMON, ...YEARS }, [
   ...LEXICONS.map((one, i) => (i === 0 ? { ...one, lookalikes: `${one.lookalikes ?? ''} ${COMMON_LOOKALIKES}` } : one)),
+  FIRST_AID,
   ...LANGUAGES,
 ]);

@@ -22,6 +22,78 @@ const ANGRY = [
   .map((who) => `${who}_fuming`)
   .join(' ');
 
+/** Figures of speech about money, skill and mood, and names of things, in words of the body. */
+const MONEY = ['wallet', 'budget', 'bank_account', 'checkbook', 'credit_card', 'savings', 'purse', 'checking_account'];
+const HEART_SCARES = ['heart_attack', 'stroke', 'coronary', 'seizure', 'meltdown'];
+const FIGURES = [
+  ...MONEY.flatMap((purse) =>
+    [
+      'bleeding',
+      'is_bleeding',
+      'was_bleeding',
+      'bled',
+      'is_hurting',
+      'got_hurt',
+      'is_unconscious',
+      'is_dead',
+      'passed_out',
+      'fainted',
+      'collapsed',
+      'is_choking',
+      'is_in_shock',
+      'cant_breathe',
+    ].map((hurt) => `${purse}_${hurt}`),
+  ),
+  ...['lost', 'lose', 'losing'].flatMap((lost) =>
+    ['my', 'his', 'her', 'our'].flatMap((whose) =>
+      ['head', 'mind', 'touch', 'shirt', 'marbles', 'cool', 'grip', 'voice', 'appetite', 'tongue'].map(
+        (what) => `${lost}_${whose}_${what}`,
+      ),
+    ),
+  ),
+  ...['numbers', 'figures', 'math', 'heights', 'fractions', 'business', 'details'].map((what) => `head_for_${what}`),
+  ...['eye_for', 'an_ear_for', 'nose_for', 'hand_at', 'heart_for', 'stomach_for', 'guts_for', 'sweet_tooth_for'],
+  ...['nearly', 'almost', 'about', 'practically', 'damn_near'].flatMap((near) =>
+    HEART_SCARES.flatMap((scare) =>
+      [
+        'at',
+        'over',
+        'when_i_saw',
+        'when_she_saw',
+        'when_he_saw',
+        'when_we_saw',
+        'seeing',
+        'when_i_opened',
+        'when_i_heard',
+        'looking',
+      ].map((at) => `${near}_had_a_${scare}_${at}`),
+    ),
+  ),
+  ...['all_ten', 'all_my', 'all_his', 'all_her', 'all_10', 'ten', '10', 'all'].flatMap((all) =>
+    ['fingers', 'toes', 'digits', 'limbs'].flatMap((what) =>
+      ['still_on', 'still_attached', 'intact', 'accounted', 'still_there', 'remain', 'left'].map(
+        (on) => `${all}_${what}_${on}`,
+      ),
+    ),
+  ),
+  ...[
+    'bay',
+    'ramp',
+    'entrance',
+    'station',
+    'style',
+    'driver',
+    'company',
+    'service',
+    'garage',
+    'crew',
+    'job',
+    'shift',
+    'bill',
+    'width',
+  ].map((what) => `ambulance_${what}`),
+].join(' ');
+
 export const WOUND: Lexicon = {
   hazard: 'wound',
   classes: {
@@ -35,7 +107,7 @@ export const WOUND: Lexicon = {
     SLASHED: `cut~ cutting sliced slice~ slicing slashed slash~ gashed gash~ stabbed stab~ lacerat* nicked chopped chop~ severed slit split punctured puncture~ pierced pierce~ impaled jabbed sawed drilled burned burnt burn~ scalded crushed crush~ smashed smash~ pinched pinch~ mashed hammered hit fractured sprained twisted dislocated
       scraped skewered injured jammed squashed ripped_open tore ripped nailed stapled shot screwed caught sanded skinned shaved banged whacked bashed broke broken bruised poked degloved mangled got_cut went_through went_into going_through ran_through pricked slammed dropped dropped_on fell_on landed_on ran_over infected opened_up opened nipped clipped hacked grazed gouged snagged pinned trapped laid_open`,
     AWAY: 'away clear_of off_of far keep keeping guard push_stick hold held holding grip',
-    SHARP: `nail~ grinder~ router_bit jigsaw~ multitool multi_tool oscillating_tool planer screw~ splinter~ staple~ glass blade~ metal chisel knife utility_knife carpet_knife razor razor_blade tack~ tack_strip~ nail_gun brad~ drill_bit saw shard~ sliver~ wood_chip wire needle spike saw_blade pry_bar scraper awl pin~ box_cutter linoleum_knife hook_blade something piece~ chunk~ fastener~ drywall_screw`,
+    SHARP: `nail~ grinder~ router_bit jigsaw~ multitool multi_tool oscillating_tool planer screw~ splinter~ staple~ glass blade~ metal chisel knife utility_knife carpet_knife razor razor_blade tack~ tack_strip~ nail_gun brad~ drill_bit saw shard~ sliver~ wood_chip wire spike saw_blade pry_bar scraper awl pin~ box_cutter linoleum_knife hook_blade something piece~ chunk~ fastener~ drywall_screw`,
     INTO: 'in into through thru inside under stuck embedded lodged went_in went_into went_through right_through clean_through deep out_of across',
     BLEED: 'bleed~ bleeding bled hemorrhag* blood bloody gushing_blood blood_loss pumping_blood',
     BLEED_BAD: `wont_stop bad badly lot heavy heavily everywhere help still profusely deep hard fast cut knife saw blade stop_the stop_bleeding cant_stop all_over pretty a_ton gushing hand finger thumb arm leg foot head pressure squirting spurting soaking towel through_the_bandage
@@ -57,7 +129,7 @@ export const WOUND: Lexicon = {
     UNWELL: `passed_out fainted unconscious unresponsive not_breathing cant_breathe can_not_breathe couldnt_breathe trouble_breathing hard_to_breathe difficulty_breathing struggling_to_breathe short_of_breath stopped_breathing collapsed_on having_a_seizure seizure chest_pain~ chest_hurts chest_is_tight chest_feels_tight chest_tightness tightness_in_my_chest pain_in_my_chest
       pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_me_out knocked_him_out knocked_her_out got_knocked_out was_knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
       broken_wrist broken_ankle broken_finger broken_toe broken_rib heat_stroke heatstroke heat_exhaustion allergic_reaction anaphyla* chemical_burn~ third_degree choking choked_on turning_blue slurring slurred going_into_shock in_shock went_into_shock call_an_ambulance need_an_ambulance ambulance need_911 call_911 overdose poisoned poison_control sunstroke left_arm_is_numb left_arm_numb arm_is_numb numb_arm
-      burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a bitten_by bit_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood cant_put_weight put_no_weight about_to_pass_out going_to_pass_out gonna_pass_out lips_are_blue is_blue having_trouble_breathing`,
+      burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood cant_put_weight put_no_weight about_to_pass_out going_to_pass_out gonna_pass_out lips_are_blue is_blue having_trouble_breathing`,
     CANT_DO:
       'cant cannot can_not couldnt could_not unable cant_catch cannot_catch couldnt_catch cant_get cannot_get couldnt_get cant_take cant_draw cant_seem struggling fighting trouble difficulty hard_time barely hardly gasping_for',
     BREATH: 'breath breaths breathe breathing enough_air',
@@ -91,6 +163,8 @@ export const WOUND: Lexicon = {
     FLAKED:
       'paint painted windowsill window window_sill baseboard trim lead asbestos tile tiles mastic thinset grout mortar plaster linoleum lino popcorn ceiling vermiculite insulation leveler leveller concrete cement glue adhesive old drywall varnish caulk',
     EATS: 'around_her_mouth around_his_mouth on_her_lips on_his_lips around_its_mouth ate eat eats eating eaten lick~ licks licked licking licked_up chew~ chews chewed chewing swallow~ swallowed swallowing in_her_mouth in_his_mouth in_their_mouth in_its_mouth in_my_mouth mouthing munch~ munching nibbl* gnaw* gobbl* suck~ sucking ingest* tasted tasting mouthful',
+    PAINTED_PART:
+      'painted paint windowsill~ window_sill~ sill sills trim baseboard~ casing door_casing door_frame crib railing spindle~ banister molding peeling',
     BREATHES: 'breathing breathed breathes breath~ inhal* coughing sneezing',
     EATEN: `paint_chip~ paint_flake~ paint_dust paint_peeling~ thinset mortar_powder grout_powder grout_haze mastic adhesive glue lead_paint lead_dust lead_chip~ asbestos plaster joint_compound spackle caulk vermiculite leveler leveller floor_patch wet_paint primer varnish sealer tile_dust concrete_dust cement powder foam_insulation antifreeze`,
     FOOD: 'snack~ cookie~ cracker~ potato tortilla cereal food foods dinner lunch breakfast meal~ chocolate popcorn_on sandwich table spaghetti toast bread pizza',
@@ -204,6 +278,22 @@ export const WOUND: Lexicon = {
     },
     {
       level: 'emergency',
+      needs: 'CHILD EATS OLD PAINTED_PART',
+      within: 16,
+      unless: 'FOOD PAST',
+      unlessBefore: 'SUPPOSED',
+      about: 'poison',
+    },
+    {
+      level: 'emergency',
+      needs: 'CHILD EATS LEAD_YEAR PAINTED_PART',
+      within: 22,
+      unless: 'FOOD PAST',
+      unlessBefore: 'SUPPOSED',
+      about: 'poison',
+    },
+    {
+      level: 'emergency',
       needs: 'YOUNG BREATHES FLAKE FLAKED',
       within: 16,
       unlessBefore: 'SUPPOSED',
@@ -249,7 +339,7 @@ export const WOUND: Lexicon = {
     PRICE_SEEN: { needs: 'PRICE_SEES PRICE', within: 4 },
     PRICE_DID: { needs: 'PRICE PRICE_DOES', within: 4 },
   },
-  lookalikes: `${ANGRY} fuming_at fuming_about fuming_over fuming_mad fuming_that fuming_because choking_point~ choke_point~ choked_up choking_hazard~ bleeding_me_dry is_bleeding_me_dry are_bleeding_me_dry bleeding_my_wallet is_bleeding_my_wallet bleeding_my_budget is_bleeding_my_budget bleeding_the_budget drowning_in cut_off_date~ cut_off_time cut_off_point cutoff_date stab_at a_stab stabbing_guess stab_in_the_dark cough_up coughed_up_the cough_up_the coughing_up_the take_my_breath takes_my_breath breath_of_fresh save_your_breath catch_your_breath dont_hold_your_breath hold_my_breath
+  lookalikes: `${ANGRY} ${FIGURES} fuming_at fuming_about fuming_over fuming_mad fuming_that fuming_because choking_point~ choke_point~ choked_up choking_hazard~ bleeding_me_dry is_bleeding_me_dry are_bleeding_me_dry bleeding_my_wallet is_bleeding_my_wallet bleeding_my_budget is_bleeding_my_budget bleeding_the_budget drowning_in cut_off_date~ cut_off_time cut_off_point cutoff_date stab_at a_stab stabbing_guess stab_in_the_dark cough_up coughed_up_the cough_up_the coughing_up_the take_my_breath takes_my_breath breath_of_fresh save_your_breath catch_your_breath dont_hold_your_breath hold_my_breath
     bleed_caulk caulk_bleeding caulk_bleed~ bleed_through bleeding_through bleeds_through bleed_the_radiator bleed_the_line bleed_valve bleed_the_valve bleed_air bleeder_valve color_bleed stain_bleed tannin_bleed bleeding_edge blood_stain~ blood_red blood_orange bloody_hell blood_sweat bloody_thing full_bleed mastic_bleed ink_bleed bleeding_out_of_the_seams glue_bleed
     knee_wall~ knee_pad~ knee_kicker finger_joint~ finger_jointed finger_groove rule_of_thumb thumb_rule thumb_tack~ thumb_screw~ thumb_nail_edge hand_saw~ handsaw hand_rail~ handrail hand_tool~ hand_scraped hand_scrape hand_plane by_hand on_hand at_hand hand_truck in_hand free_hand first_hand left_hand_side right_hand_side left_hand_door right_hand_door second_hand give_me_a_hand lend_a_hand hand_me_down hand_held hand_sand hand_nail hand_cut hand_towel handed hand_drawn on_the_other_hand other_hand_side
     face_nail~ face_of face_down face_up face_frame face_side face_board in_the_face on_the_face head_of_the_stairs head_start head_room head_space head_jamb door_head head_casing over_my_head overhead ahead nail_head~ screw_head~ head_height back_of my_head_around wrap_my_head off_my_head top_of_my_head scratching_my_head head_scratcher

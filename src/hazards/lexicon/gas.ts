@@ -47,7 +47,12 @@ export const GAS: Lexicon = {
       'water sink toilet dishwasher faucet fridge refrigerator icemaker washer washing_machine tub plumbing vent exhaust duct',
     SAFE_TO: `safe safely dangerous danger risky hazard~ shut shutting turn_off turning_off turned_off disconnect~ disconnecting unhook~ unhooking myself by_myself alone without_a_plumber explode blow_up`,
     SLIDES:
-      'slide sliding slid move moving push pushing pull pulling shove shoving roll rolling drag scoot scooting walk_it lift lifting tip',
+      'slide sliding slid move moving push pushing pull pulling shove shoving roll rolling drag scoot scooting walk_it lift lifting tip get_a get_the get_my get_it_out',
+    DETACHES:
+      'disconnect~ disconnecting unhook~ unhooking detach~ detaching uncouple~ uncoupling unscrew~ unscrewing hook_up hook_it_up hook_back_up reconnect* undo cap_off',
+    GAS_OFF:
+      'gas_off the_gas turn_off_gas turn_off_the_gas turn_the_gas shut_off_the_gas shut_the_gas close_the_gas gas_valve gas_shutoff',
+    STOVE_ONLY: 'stove range oven cooktop cooker dryer',
     GAS_SURE_MEN:
       'gas_company gas_man gas_guy gas_utility gas_people gas_board utility_company utility_locator~ locator~ 8_1_1 811 call_before_you_dig',
     MARKS_LINES:
@@ -115,6 +120,9 @@ export const GAS: Lexicon = {
     { level: 'emergency', needs: 'SHOVED GAS_PART LEAK_HEARD', within: 16 },
     { level: 'emergency', needs: 'SHOVED GAS_THING LEAK_HEARD', within: 16, unless: 'WATER_THING' },
     { level: 'note', needs: 'SAFE_TO SLIDES GAS_THING', within: 12, undeniable: true, about: 'appliance' },
+    { level: 'note', needs: 'DETACHES GAS_THING', within: 9, undeniable: true, about: 'appliance' },
+    { level: 'note', needs: 'HOW_ASKED SLIDES GAS_THING', within: 14, undeniable: true, about: 'appliance' },
+    { level: 'note', needs: 'GAS_OFF SLIDES STOVE_ONLY', within: 16, undeniable: true, about: 'appliance' },
     { level: 'note', needs: 'GAS_SURE_MEN MARKS_LINES', within: 9, about: 'marks' },
     { level: 'note', needs: 'MARKS_LINES GAS_PART', within: 6, about: 'marks' },
     { level: 'note', needs: 'YELLOW STOVES', within: 8, unless: 'AIR_TOOL WATER_THING' },

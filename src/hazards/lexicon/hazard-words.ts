@@ -37,7 +37,9 @@ export const COMMON: Classes = {
     how_long how_far how_close how_many how_much might in_case so_they_dont so_it_doesnt so_he_doesnt so_she_doesnt so_my so_the so_our dont_let avoid~ prevent~ wont instead_of rather_than keep_my keep_the stop_my stop_the`,
   /** The very young and pets, who put into their mouths what lies on a floor. */
   YOUNG: `kid~ kiddo child children toddler~ baby babies infant~ newborn son sons daughter~ grandson~ granddaughter~ grandkid~ grandchild grandbaby nephew niece year_old month_old yr_old little_one little_guy boy boys girl girls twins dog~ doggo puppy puppies pup cat~ kitten~ kitty pet pets rabbit bunny parrot`,
-  INSIDE: `indoors inside in_the_house in_the_basement in_the_garage in_the_room in_my_room in_my_house in_my_basement in_the_basement basement garage room house living_room bedroom closet closed`,
+  /** A question, by how it begins. */
+  HOW_ASKED: `can_i can_we can_you could_i should_i should_we do_i do_we how_do how_to how_should whats_the what_is_the whats_best right_way best_way is_it ok_to okay_to safe_to ok_if is_this may_i before_i before_we need_to have_to advice_on tips_for`,
+  INSIDE: `indoors inside in_the_house in_the_basement in_the_garage in_the_room in_my_room in_my_house in_my_basement in_the_basement basement garage room house living_room bedroom closet closed crawlspace crawl_space kitchen hallway`,
 };
 
 /** Expressions that look like a negation or an alarm and aren't. */

@@ -296,6 +296,10 @@ export const SILICA: Lexicon = {
       'dry_grind~ dry_grinding dry_cut dry_cuts dry_cutting dry_sand~ dry_sanding grinding_dry cutting_dry cut_dry sanding_dry grind_dry dry_saw~',
     OUTDOORS: 'outside outdoors driveway yard porch',
     WET_CUT: 'wet_saw wet_cut wet_cutting wet_grind~ hepa shroud water_feed with_water',
+    GRIND_ONLY:
+      'grind grinds grinding ground grinder~ dry_grind~ dry_grinding sand_concrete sanding_concrete sand_the_slab polish_concrete scarify',
+    NO_VAC:
+      'dry without_a_vacuum without_vacuum without_a_vac without_vac no_vac no_vacuum no_shroud without_a_shroud no_dust_collection without_dust_collection without_dust_extraction no_dust_extractor need_a_vacuum need_a_vac need_a_shroud shroud hepa shop_vac without_water no_dust',
     DUST_DONE:
       'dust_is_gone cleaned_up_the_dust hepa_vacuumed dust_is_cleaned wet_mopped grinding_is_done done_grinding finished_grinding',
     SILICA_OTHER: 'gel wet_saw coffee stain paint color adhesive_only',
@@ -358,6 +362,7 @@ export const SILICA: Lexicon = {
       unlessBefore: 'SUPPOSED',
       about: 'air',
     },
+    { level: 'note', needs: 'GRIND_ONLY NO_VAC', within: 12, undeniable: true, unless: 'SILICA_OTHER' },
     { level: 'note', needs: 'GRINDER HIGH', within: 14, unless: 'SILICA_OTHER' },
     { level: 'note', needs: 'CUT_IT BOARD', within: 6, unless: 'SCORE' },
     { level: 'note', needs: 'SILICA', unless: 'SILICA_OTHER' },

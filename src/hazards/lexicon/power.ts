@@ -129,6 +129,16 @@ export const ELECTRIC: Lexicon = {
       'junction_box~ j_box~ jbox~ splice_box~ electrical_box~ electric_box~ wire_box~ wiring_box~ splice~ wire_nut~ octagon_box~ metal_box_with_wires handy_box~',
     COVERED_UP:
       'bury~ buried burying cover~ covered covering hid~ hidden hide under beneath below underneath carpet subfloor floor vinyl plank planks behind closed_up leave inaccessible code access accessible',
+    FLOOR_OUTLET:
+      'floor_outlet~ floor_receptacle~ floor_box~ floor_boxes floor_plug~ floor_socket~ outlet_in_the_floor outlets_in_the_floor plug_in_the_floor receptacle_in_the_floor outlet_on_the_floor',
+    OUTLET_ANY:
+      'outlet~ receptacle~ socket~ floor_outlet~ floor_receptacle~ floor_box floor_plug~ floor_socket~ wall_plug outlet_in_the_floor plug_in_the_floor switch wires wire wiring cable',
+    CUTS_BY:
+      'cut~ cutting saw~ sawing notch~ notching drill~ drilling trim~ undercut~ undercutting jigsaw nail~ nailing screw~ multitool rout~',
+    POWER_OFF:
+      'breaker~ power live hot circuit electric electricity shut_off turn_off switch_off kill dead safe energized',
+    BREAKER_OFF:
+      'breaker~ kill_the_power kill_power power_off power_be_off cut_the_power turn_off_the_power turn_off_power turn_the_power_off shut_off_the_power shut_the_power_off flip_off kill_the_circuit shut_off_power trip_the_breaker',
     HEAT_240:
       '240_v 240_volt~ 240v 220_v 220_volt~ 220v 230_v 230_volt~ 208_v 208_volt~ two_forty two_twenty 240 220 high_voltage hard_wired hardwired line_voltage',
     HEATERS:
@@ -158,7 +168,8 @@ export const ELECTRIC: Lexicon = {
     { level: 'emergency', needs: 'SPARK FASTENED', within: 9 },
     { level: 'emergency', needs: 'EXPOSED WIRE', within: 3, ordered: true, unless: 'WIRE_OTHER' },
     { level: 'emergency', needs: 'WIRE WIRE_BARED', within: 5, ordered: true, unless: 'WIRE_OTHER' },
-    { level: 'emergency', needs: 'LIVE OUTLET', within: 2, ordered: true },
+    { level: 'emergency', needs: 'LIVE OUTLET', within: 2, ordered: true, unlessBefore: 'SUPPOSED HOW_ASKED' },
+    { level: 'note', needs: 'LIVE OUTLET', within: 2, ordered: true, about: 'outlet' },
     { level: 'emergency', needs: 'LIGHTS FLICKER FASTENED', within: 14 },
     { level: 'emergency', needs: 'LIGHTS FLICKER STEPPED', within: 10 },
     { level: 'emergency', needs: 'TRIP FASTENED', within: 14 },
@@ -170,6 +181,8 @@ export const ELECTRIC: Lexicon = {
     { level: 'emergency', needs: 'LIVE_WORK LIVE WIRE', within: 6 },
     { level: 'emergency', needs: 'ZAP_ALONE' },
     { level: 'note', needs: 'JUNCTION COVERED_UP', within: 10, about: 'box' },
+    { level: 'note', needs: 'FLOOR_OUTLET CUTS_BY POWER_OFF', within: 20, undeniable: true, about: 'outlet' },
+    { level: 'note', needs: 'OUTLET_ANY CUTS_BY BREAKER_OFF', within: 20, undeniable: true, about: 'outlet' },
     { level: 'note', needs: 'HEAT_240 HEATERS', within: 7, about: 'heater' },
     { level: 'note', needs: 'ELECTRIC_HEATER HEATER_WORK', within: 12, undeniable: true, about: 'heater' },
     { level: 'note', needs: 'BASEBOARD_HEATER HEATER_OFF', within: 10, undeniable: true, about: 'heater' },
@@ -189,12 +202,54 @@ export const ELECTRIC: Lexicon = {
   clears: [{ needs: 'ELECTRICIANS MADE_SAFE', within: 9 }, { needs: 'CIRCUIT_FIXED' }],
 };
 
+/** `she's on fire`: in flames, or quick at work; only the words around tell which. */
+const ON_A_ROLL = [
+  ...LIVELY,
+  'i',
+  'we',
+  'you',
+  'team',
+  'crew',
+  'guy',
+  'guys',
+  'helper',
+  'buddy',
+  'dad',
+  'mom',
+  'partner',
+]
+  .flatMap((who) => ['is', 'are', 'am', 'was', 'were', 'has_been', 'have_been'].map((be) => `${who}_${be}_on_fire`))
+  .concat(
+    [
+      'im',
+      'hes',
+      'shes',
+      'were',
+      'theyre',
+      'youre',
+      'weve_been',
+      'ive_been',
+      'hes_been',
+      'shes_been',
+      'dads',
+      'moms',
+      'wifes',
+      'husbands',
+      'crews',
+      'kids',
+    ].map((who) => `${who}_on_fire`),
+  )
+  .join(' ');
+
 export const FIRE: Lexicon = {
   hazard: 'fire',
   classes: {
     HOT_OTHER: 'hot_glue hot_day outside weather',
     BATTERY: 'battery batteries battery_pack charger lithium',
     BATTERY_HURT: 'swell~ swelling swollen bulg* hot hissing smok~ smoking melting burning popped',
+    PERSON_FIRE: ON_A_ROLL,
+    FIRE_MOOD:
+      'today lately this_week this_weekend tonight this_morning rooms rows row done finished already laid laying planks streak roll ahead schedule fast speed quick pace awesome great go_us go_team sq square boxes so_far math numbers miters cuts crew proud',
     CHARS: 'char charring charred glow glowing glows red_hot',
     CHARS_AT: 'wall stud~ trim floor subfloor outlet joist~ wood baseboard insulation plank carpet',
     BURNING: `burning_smell smells_burnt smells_burned smell_burnt smells_burning smell_burning smell_of_burning smells_like_burning smells_like_its_burning smells_like_something_burning smell_something_burning burnt_smell burning_plastic burnt_plastic burning_odor burning_rubber burning_wires smell_like_burning
@@ -225,6 +280,7 @@ export const FIRE: Lexicon = {
   rules: [
     { level: 'emergency', needs: 'BATTERY BATTERY_HURT', within: 9, unless: 'HOT_OTHER' },
     { level: 'emergency', needs: 'FIRE_SURE' },
+    { level: 'emergency', needs: 'PERSON_FIRE', unless: 'FIRE_MOOD' },
     { level: 'emergency', needs: 'CHARS CHARS_AT', within: 12 },
     { level: 'emergency', needs: 'FIRE_GIVEN', unless: 'HEARTH' },
     { level: 'emergency', needs: 'BURNING', unless: 'OLD_SMOKE BURN_OTHER' },
@@ -233,7 +289,7 @@ export const FIRE: Lexicon = {
     { level: 'emergency', needs: 'SMOKE_ALARM SOUNDS', within: 7 },
     { level: 'emergency', needs: 'ALARM SOUNDS', within: 5, unless: 'ALARM_OTHER' },
   ],
-  lookalikes: `deal_is_on_fire sale_is_on_fire fire_place~ fireplace~ fire_engine fire_truck fire_red fire_rated fire_rating fire_door~ fire_caulk fire_code fire_block fire_blocking fire_stop fire_stopping fire_sale fire_pit~ fire_wall fire_extinguisher~ fire_retardant fire_resistant fire_proof fire_sprinkler~ fire_brick fire_up fire_away fire_escape fire_stairs fire_hydrant fire_station
+  lookalikes: `${ON_A_ROLL} deal_is_on_fire sale_is_on_fire fire_place~ fireplace~ fire_engine fire_truck fire_red fire_rated fire_rating fire_door~ fire_caulk fire_code fire_block fire_blocking fire_stop fire_stopping fire_sale fire_pit~ fire_wall fire_extinguisher~ fire_retardant fire_resistant fire_proof fire_sprinkler~ fire_brick fire_up fire_away fire_escape fire_stairs fire_hydrant fire_station
     camp_fire bon_fire by_the_fire front_of_the_fire fire_the fire_my fire_him fire_wood fire_hose fire_tv fire_stick fire_pole fire_damage fire_sealant fire_hazard fire_class fire_clay fire_glazed fire_opal surefire
     smoke_gray smoke_grey smoke_color~ smoke_oak smoked_oak smoky_oak smoked_glass smoky_gray smoke_white white_smoke_color smoke_show smoke_break smoke_damage smoke_free smoke_test_the holy_smokes smoke_signal smokes_oak light_smoke dark_smoke smoke_ash blue_smoke_color
     burning_question wood_burning wood_burning_stove burn_mark~ burnt_orange burnt_umber burnt_sienna burn_through burning_a_hole burn_rate slow_burn money_to_burn burn_out burned_out burnt_out burning_daylight burn_calories burning_through burn_the_ends burn_pile burning_out burning_money

@@ -171,6 +171,13 @@ export const STRUCTURE: Lexicon = {
     SPONGY_FLOOR: 'spongy spongey squishy squishes mushy soggy punky',
     RAMP: 'ramp patio driveway lawn transition',
     SLIGHT: 'drain shower patio ramp driveway plank_slope bounce_back transition_slope',
+    UPSTAIRS:
+      'upstairs second_floor 2nd_floor second_story 2nd_story third_floor 3rd_floor attic loft top_floor upper_floor apartment joists',
+    LOADED:
+      'pallet~ bag bags box boxes carton cartons lb lbs pounds weight load ton tons tub aquarium fish_tank waterbed safe piano sheets drywall tile tiles stack stacks leveler concrete stone',
+    WEIGHT_ASKED: 'how_much_weight how_many_pounds how_many_lbs max_weight weight_limit~ load_limit~ live_load psf',
+    HOLDS:
+      'hold holds support bear stack stacking stacked stacks pile piled piling too_heavy too_much overload* in_one_spot one_spot one_place one_corner one_room_at collapse spread_out store storing psf',
     BEGINS: 'starting_to started_to beginning_to begun_to is_now now keeps is_still',
     JUST_NOW: 'just suddenly all_of_a_sudden right_now all_at_once',
     FELL_IN_PLACE: 'into_place in_place together asleep apart in_love',
@@ -235,6 +242,8 @@ export const STRUCTURE: Lexicon = {
     { level: 'note', needs: 'SUBFLOORY SPONGY', within: 7, about: 'panel' },
     { level: 'note', needs: 'SUBFLOORY BLACKENED', within: 6, about: 'panel' },
     { level: 'note', needs: 'FLOOR_THING SPONGY_FLOOR', within: 6, about: 'panel' },
+    { level: 'note', needs: 'UPSTAIRS WEIGHT_ASKED', within: 16, about: 'load' },
+    { level: 'note', needs: 'UPSTAIRS LOADED HOLDS', within: 20, undeniable: true, about: 'load' },
     { level: 'stop', needs: 'FLOOR_DROPPED' },
     { level: 'stop', needs: 'UNDERFLOOR HURT', within: 6 },
   ],
@@ -267,6 +276,12 @@ export const OPENING: Lexicon = {
     STAIR: 'stair~ stair_opening stairwell landing loft balcony mezzanine staircase',
     NO_RAIL:
       'no_rail no_railing no_handrail no_banister without_a_rail rail_off railing_off took_it_off took_off_the_rail took_the_rail took_the_banister rail_is_off banister_is_off missing_rail no_guard',
+    STAIR_PART:
+      'tread treads riser risers rail rails railing railings handrail~ banister~ bannister~ baluster~ spindle~ newel guardrail~ guard_rail gate steps',
+    TAKES_OFF: 'removed took tore pulled ripped cut yanked demoed',
+    PART_OFF: 'off out gone down missing removed open torn_out ripped_out pulled apart loose taken',
+    STAIR_WITHOUT:
+      'no_railing no_railings without_a_railing without_railing without_railings no_rail no_rails without_rails no_treads without_treads no_banister no_handrail no_spindles open_risers took_the_railing took_off_the_railing took_the_treads took_down_the_railing took_down_the_banister pulled_the_treads removed_the_railing removed_the_treads removed_the_banister open_stairs open_staircase',
     FALLS_IN: 'fall~ falls falling fall_in fall_down fall_through step_in step_through wont_fall not_fall',
     GAP: 'gap hole opening void cutout',
     NOTHING_BETWEEN:
@@ -288,12 +303,19 @@ export const OPENING: Lexicon = {
   rules: [
     { level: 'note', needs: 'GAP DOWN', within: 12 },
     { level: 'note', needs: 'STAIR NO_RAIL', within: 10 },
+    { level: 'note', needs: 'STAIR_OFF YOUNG', within: 18, undeniable: true, about: 'stairs' },
+    { level: 'note', needs: 'STAIR_TAKEN YOUNG', within: 18, undeniable: true, about: 'stairs' },
+    { level: 'note', needs: 'STAIR_WITHOUT YOUNG', within: 18, undeniable: true, about: 'stairs' },
     { level: 'note', needs: 'GAP FALLS_IN', within: 14, unless: 'HOLE_FOR' },
     { level: 'note', needs: 'NOTHING_BETWEEN' },
     { level: 'note', needs: 'TOOK_UP SUBFLOOR_HOLE', within: 14 },
     { level: 'note', needs: 'OPEN_FLOOR' },
     { level: 'note', needs: 'FLOOR_HOLE IN_FLOOR PEOPLE', within: 12, unless: 'HOLE_FOR' },
   ],
+  joins: {
+    STAIR_OFF: { needs: 'STAIR_PART PART_OFF', within: 4 },
+    STAIR_TAKEN: { needs: 'TAKES_OFF STAIR_PART', within: 4 },
+  },
   lookalikes: 'open_floor_plan~ open_plan open_concept open_floorplan open_floor_layout',
   clears: [{ needs: 'COVERED' }],
 };

@@ -44,6 +44,18 @@ export const WATER: Lexicon = {
     PLANNED:
       'flange remove_the reset plank~ around install installing new_toilet before_flooring height trim caulk gap under_the_toilet which_way overflow_planks moldings shoe pull_the',
     /** Nothing runs: it is asked for later, or of a valve in general. */
+    DROVE_IN:
+      'screw~ screwed nail~ nailed cut~ cutting drill~ drilled drilling saw~ sawed sawing jigsaw jig_saw multitool multi_tool oscillating_tool staple~ stapled brad~ chisel~ pop popped hiss hissing nicked hit spike chipping hammer~',
+    IT_POURS:
+      'its_pouring it_is_pouring it_started_pouring started_pouring began_pouring pouring_through pouring_out pouring_from pouring_down pouring_into its_spraying it_is_spraying it_started_spraying started_spraying began_spraying spraying_me spraying_out spraying_everywhere spraying_up spraying_from spraying_all spraying_in_my spraying_into spraying_the_whole sprayed_me gushing gushes gushed raining_in_the_kitchen raining_in_the_basement raining_in_the_bathroom raining_in_the_bedroom raining_in_the_living_room raining_in_the_room raining_in_the_dining raining_in_the_hall raining_in_the_hallway raining_in_the_garage raining_in_the_house raining_in_the_apartment raining_in_the_unit raining_in_the_room_below raining_in_the_laundry raining_in_my raining_in_our raining_down raining_through raining_into raining_on_me raining_from squirting squirts spurting geyser shooting_up shooting_out jetting coming_out_fast flooding_the running_through_the_ceiling dripping_through_the_ceiling coming_through_the_ceiling soaking_everything streaming_down streaming_out',
+    POURS_OTHER:
+      'dust sawdust chips spark sparks blood money cash light_pouring light_is_pouring light_coming sun sunlight texture paint paint_sprayer adhesive foam bag bucket screws_pouring grit',
+    VALVE_ANY:
+      'valve~ shutoff~ shut_off~ stop_valve~ stopcock stop_cock gate_valve~ angle_stop~ supply_stop stop_under stops_under stop_behind stops_behind water_main_handle',
+    VALVE_STIFF:
+      'stiff stuck seized frozen hard_to_turn hard_to_close wont_budge doesnt_budge old ancient crusty corroded force forcing wrench pliers cheater original brittle tight_to_turn 60s 70s 50s penetrating_oil wont_turn not_turning barely_turns',
+    VALVE_OTHER:
+      'gas air vacuum expansion tire radiator bleeder old_house old_vinyl old_carpet old_floor old_flooring old_tile',
     CALM: 'usually normally typically supposed before_i before_we replace replacing usual in_general planning next_week for_later should_be',
     SHUTOFF: `shutoff~ shut_off_valve~ shutoff_valve~ angle_stop~ stop_valve~ supply_valve~ water_valve~ isolation_valve~ stop_cock stopcock shut_off_the_water shut_the_water_off turn_off_the_water turn_the_water_off shutting_off_the_water turning_off_the_water water_off water_shut_off water_turned_off shut_off_water turn_off_water`,
     SHUTOFF_ASKED:
@@ -87,6 +99,21 @@ export const WATER: Lexicon = {
     { level: 'note', needs: 'FLOODED PLACE', within: 6, unless: 'MARKET' },
     { level: 'emergency', needs: 'CANT_STOP', unless: 'CALM' },
     { level: 'note', needs: 'SHUTOFF SHUTOFF_ASKED', within: 8, undeniable: true, about: 'valve' },
+    {
+      level: 'note',
+      needs: 'VALVE_ANY VALVE_STIFF',
+      within: 9,
+      undeniable: true,
+      unless: 'VALVE_OTHER',
+      about: 'valve',
+    },
+    {
+      level: 'emergency',
+      needs: 'DROVE_IN IT_POURS',
+      within: 22,
+      unless: 'POUR_OTHER POURS_OTHER PAST',
+      unlessBefore: 'SUPPOSED',
+    },
     { level: 'note', needs: 'PINHOLE PIPES_ANY', within: 8 },
     { level: 'note', needs: 'SUPPLY_VALVE DAMP', within: 8 },
     { level: 'emergency', needs: 'WATER_HIT', within: 6 },
