@@ -152,10 +152,12 @@ function replyOf(
         saying,
       ),
     ),
+    lines: edgeLines(ask, edges, saying),
     blocks: [
       doorwayTable(ask, edges, saying),
       {
         kind: 'facts',
+        section: 'buy',
         title: EDGES.buyTitle,
         facts: [
           ...plans.map(({ profile, plan, task }) => ({
@@ -175,6 +177,7 @@ function replyOf(
       ...plans.map(({ profile, plan, task }) => cuttingTable(plan, task, saying, EDGES.cutTitle(profile))),
       {
         kind: 'steps',
+        section: 'how',
         title: EDGES.stepsTitle,
         steps: [...EDGES.steps(sayCut(TRIP.value, saying)), ...(ask.stairs.count > 0 ? EDGES.nosingSteps : [])],
       },
@@ -223,6 +226,24 @@ function replyOf(
   });
 }
 
+/** The profile of each doorway, the steps together, and how high jambs are undercut. */
+function edgeLines(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): readonly string[] {
+  const most = ask.stairs.count > 0 ? 2 : 3;
+  const doorways = edges.filter(({ doorway }) => doorway);
+  return [
+    ...doorways
+      .slice(0, most)
+      .map(({ name, profile, length, why }) =>
+        EDGES.line(name, sayProfile(profile), sayCut(length, saying), EDGES.why[why]),
+      ),
+    ...(doorways.length > most ? [EDGES.moreLine(doorways.length - most)] : []),
+    ...(ask.stairs.count > 0 ? [EDGES.stairsLine(ask.stairs.count, sayCut(ask.stairs.width, saying))] : []),
+    ...(doorways.length > 0 && doorways.length <= most
+      ? [EDGES.undercutLine(sayCut(undercut(ask.floor, ask.clearance), saying))]
+      : []),
+  ];
+}
+
 function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Block {
   const rows = edges.map(({ name, profile, length, why, doorway }) => {
     const step = doorway ? stepOf(doorway, ask.floor) : 0;
@@ -233,6 +254,7 @@ function doorwayTable(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): Bl
   });
   return {
     kind: 'table',
+    section: 'list',
     title: ask.doorways.length > 0 ? EDGES.title : EDGES.stairsTitle,
     columns: EDGES.columns,
     rows,
@@ -368,7 +390,7 @@ export default defineCommand({
   examples: [
     {
       ask: 'edges doorways: bath 30 in to tile 1/2 in; bedroom 32 in to carpet; hall 36 in to wood 5/16 in, stock: 36 in $14; 72 in $24',
-      headline: '2 end caps, 1 T-moulding: buy 2 lengths, $38.00.',
+      headline: '2 end caps, 1 T-molding: buy 2 lengths, $38.00.',
     },
     {
       ask: 'edges doorways: balcony 6 ft to track, stairs: 12 x 36 in',

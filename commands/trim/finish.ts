@@ -155,9 +155,16 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
   };
   return reply({
     headline: FINISH.headline(nails, size, tubes, sayVolume(litres(ask.coats), saying)),
+    lines: [
+      FINISH.lengthLine(sayLength(ticks(length), saying), nails / per),
+      FINISH.nailLine(size, sayCut(into, saying)),
+      ...(ask.primer > 0 ? [FINISH.primerLine(sayVolume(litres(ask.primer), saying))] : []),
+      FINISH.caulkLine,
+    ],
     blocks: [
       {
         kind: 'facts',
+        section: 'buy',
         title: FINISH.title,
         facts: [
           { label: FINISH.length, value: sayLength(ticks(length), saying) },
@@ -183,11 +190,11 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
           { label: FINISH.paint, value: coat(ask.coats) },
         ],
       },
-      { kind: 'steps', title: FINISH.stepsTitle, steps: FINISH.steps },
-      { kind: 'checklist', title: FINISH.formulas, items: FINISH.formulaItems },
+      { kind: 'steps', section: 'how', title: FINISH.stepsTitle, steps: FINISH.steps },
+      { kind: 'checklist', section: 'why', title: FINISH.formulas, items: FINISH.formulaItems },
     ],
     assumed: [...context.assumed, ...requested.assumed],
-    cautions: [...deep, ...cautionsOf('nailing', 'sanding')],
+    cautions: [...deep, ...finishCautions()],
     sources: [...NAIL_FIGURES, STUD_SPACING, ...CAULK_FIGURES, ...PAINT_FIGURES].map(({ source }) => source),
     data,
     needs: finishNeeds(
@@ -195,6 +202,14 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
       saying,
     ),
   });
+}
+
+/** Fumes come first: most of this work is caulk, filler and paint. */
+function finishCautions(): readonly Caution[] {
+  const all = cautionsOf('painting', 'nailing', 'sanding');
+  const first = ['fumes', 'hidden-lines'];
+  const rank = ({ topic }: Caution): number => (first.includes(topic) ? first.indexOf(topic) : first.length);
+  return [...all].sort((a, b) => rank(a) - rank(b));
 }
 
 /** A nail as one types it, never shorter than needed. */

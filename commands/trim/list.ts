@@ -82,10 +82,21 @@ function replyOf(
   ].slice(0, MOST_SHEETS);
   return reply({
     headline: boughtHeadline(plan, task, ask.stock, saying),
+    lines: [
+      TRIM.lengthLine(sum(stretches), ask.room.rooms.length, openings.length),
+      TRIM.sureLine(plan.proven, ask.stock.currency !== undefined),
+      ...(glueUp.length > 0 ? [TRIM.glueLine(glueUp)] : []),
+    ],
     blocks: [
       boughtFacts(plan, task, ask.stock, facts, saying),
       ...(glueUp.length > 0
-        ? [{ kind: 'facts', facts: [{ label: TRIM.glueTitle, value: TRIM.glue(glueUp) }] } satisfies Block]
+        ? [
+            {
+              kind: 'facts',
+              section: 'cuts',
+              facts: [{ label: TRIM.glueTitle, value: TRIM.glue(glueUp) }],
+            } satisfies Block,
+          ]
         : []),
       ...pictures.map((drawing) => ({ kind: 'picture' as const, drawing })),
       cuttingTable(plan, task, saying),

@@ -116,9 +116,16 @@ function replyOf(
   const unpriced = ask.stock.currency === undefined || ask.shoe.currency === undefined;
   return reply({
     headline: RESET.headline(boards.length, broken, RESET.range(...range)),
+    lines: [
+      RESET.line(RESET.replace, way(plans.replace, tasks.replace, ask.stock)),
+      RESET.line(RESET.shoe, way(plans.shoe, tasks.shoe, ask.shoe)),
+      RESET.labelLine,
+      ...(unpriced ? [RESET.noPrices] : []),
+    ],
     blocks: [
       {
         kind: 'facts',
+        section: 'buy',
         title: RESET.moneyTitle,
         facts: [
           { label: RESET.reset, value: RESET.resetValue(resetCost, broken) },
@@ -126,9 +133,9 @@ function replyOf(
           { label: RESET.shoe, value: way(plans.shoe, tasks.shoe, ask.shoe) },
         ],
       },
-      ...(unpriced ? [{ kind: 'text' as const, text: RESET.noPrices }] : []),
+      ...(unpriced ? [{ kind: 'text' as const, section: 'buy' as const, text: RESET.noPrices }] : []),
       ...labelBlocks(boards, saying),
-      { kind: 'steps', title: RESET.stepsTitle, steps: RESET.steps },
+      { kind: 'steps', section: 'how', title: RESET.stepsTitle, steps: RESET.steps },
     ],
     assumed: [...context.assumed, ...requested.assumed],
     cautions: cautionsOf('tear-out', 'nailing'),
@@ -165,6 +172,7 @@ function labelBlocks(boards: readonly Board[], saying: Saying): readonly Block[]
   return [
     {
       kind: 'table',
+      section: 'list',
       title: RESET.labelsTitle,
       columns: RESET.labelColumns,
       rows: boards.map(({ label, stretch: { wall, from, to } }) => [
@@ -176,6 +184,7 @@ function labelBlocks(boards: readonly Board[], saying: Saying): readonly Block[]
     },
     {
       kind: 'checklist',
+      section: 'list',
       title: RESET.mapTitle,
       items: letters.map((letter) => {
         const own = boards.filter((board) => board.letter === letter);
@@ -281,11 +290,11 @@ export default defineCommand({
   examples: [
     {
       ask: `reset room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 16 ft $15.48, shoe: 8 ft $3.98; 16 ft $6.98`,
-      headline: '5 boards to label and set again; reckon with 1 that breaks (1 to 2).',
+      headline: '5 boards to label and set again; expect 1 to break (1 to 2).',
     },
     {
       ask: `reset room: living 12' x 15'; hall 4' x 11', doors: 32 in on wall 2 of living; 30 in on wall 1 of hall, breaks: 25 %`,
-      headline: '10 boards to label and set again; reckon with 3 that break (1 to 3).',
+      headline: '10 boards to label and set again; expect 3 to break (1 to 3).',
     },
   ],
   run: (options, context) => answerReset(options, context),

@@ -182,6 +182,7 @@ export function boughtFacts(
   const left = plan.sticks.reduce((sum, { leftover }) => sum + leftover, 0);
   return {
     kind: 'facts',
+    section: 'buy',
     title: TRIM.title,
     facts: [
       ...(bought.length > 0 ? [{ label: TRIM.sticks, value: bought.map((one) => say(one, true)).join('; ') }] : []),
@@ -209,7 +210,7 @@ export function cuttingTable(
       .join(', '),
     sayCut(ticks(stick.leftover), saying),
   ]);
-  return { kind: 'table', title, columns: TRIM.cutColumns, rows };
+  return { kind: 'table', section: 'cuts', title, columns: TRIM.cutColumns, rows };
 }
 
 // What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for.
@@ -217,6 +218,7 @@ export function cuttingTable(
 export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[], glue: boolean): Block {
   return {
     kind: 'steps',
+    section: 'how',
     title: TRIM_STEPS.title,
     steps: [
       ...TRIM_STEPS.base,

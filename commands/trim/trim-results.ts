@@ -160,7 +160,7 @@ export function pieceTable({ walls, pieces }: TrimShown, { sticks }: StickPlan, 
         stickOf.get(id) ?? '',
       ]),
   );
-  return { kind: 'table', title: TRIM.pieceTitle, columns: TRIM.pieceColumns, rows };
+  return { kind: 'table', section: 'list', title: TRIM.pieceTitle, columns: TRIM.pieceColumns, rows };
 }
 
 /** Walls with the angle at either corner and the saw's setting for it. */
@@ -171,6 +171,7 @@ export function cornerTable(walls: readonly TrimWall[], saying: Saying): Block {
       : TRIM.corner(sayDegrees(interior, saying), sayDegrees(sawSetting(interior), saying));
   return {
     kind: 'table',
+    section: 'details',
     title: TRIM.cornerTitle,
     columns: TRIM.cornerColumns,
     rows: walls.map((wall) => [

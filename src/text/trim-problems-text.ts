@@ -202,7 +202,7 @@ export function noEdges(fix: string): Problem {
 
 /** How high the floor was taken, where it was not told. */
 export function floorTaken(height: string): string {
-  return `your floor with its pad taken ${height} high: tell yours, “floor: ${height}”`;
+  return `Assuming your floor and pad are ${height} high; if not, add “floor: ${height}”`;
 }
 
 /** An edge longer than any profile on sale. */

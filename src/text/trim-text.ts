@@ -16,6 +16,13 @@ export function trimHeadline(
 
 export const TRIM = {
   title: 'What to buy',
+  lengthLine: (length: string, rooms: number, openings: number) =>
+    `${length} of trim in ${counted(rooms, 'room')}${openings === 0 ? '' : `, ${counted(openings, 'opening')} left out`}.`,
+  sureLine: (proven: boolean, priced: boolean) =>
+    proven
+      ? `Proven: no other way to cut it ${priced ? 'costs less' : 'takes less'}.`
+      : `A ${priced ? 'cheaper' : 'shorter'} way to cut it may exist; see “buy”.`,
+  glueLine: (pieces: readonly string[]) => `Glue up first: ${pieces.join(', ')}, too short to nail.`,
   sticks: 'Sticks to buy',
   had: 'Sticks you have, used',
   length: 'Trim on the walls',
@@ -23,9 +30,8 @@ export const TRIM = {
   cost: 'Cost',
   left: 'Left over',
   sure: 'How sure',
-  proved: (priced: boolean) =>
-    priced ? 'proved: no way to cut these pieces costs less' : 'proved: no way to cut these pieces takes less stick',
-  widest: ', every saw cut counted as wide as the widest of them',
+  proved: (priced: boolean) => (priced ? 'proven minimum cost' : 'proven minimum length'),
+  widest: ', with the widest saw cut counted throughout',
   atMost: (over: string) => `at most ${over} above the least possible`,
   each: (count: number, length: string, price: string | undefined) =>
     `${count} × ${length}${price === undefined ? '' : ` at ${price}`}`,
@@ -36,7 +42,7 @@ export const TRIM = {
   pieceColumns: ['Piece', 'Long point to long point', 'Left end', 'Right end', 'Stick'],
   glueTitle: 'Glue up first',
   glue: (pieces: readonly string[]) =>
-    `${pieces.join(', ')}: too short to nail without splitting. Cut, glue to the neighbouring piece on the bench, and let it set before it goes in.`,
+    `${pieces.join(', ')}: too short to nail without splitting. Cut, glue to the neighboring piece on the bench, and let it set before it goes in.`,
   cornerTitle: 'Corners',
   cornerColumns: ['Wall', 'Length', 'Left corner', 'Right corner'],
   corner: (angle: string, setting: string) => `${angle}, saw ${setting}`,
@@ -58,24 +64,24 @@ export function sayTrimCut(cut: 'miter' | 'square' | 'cope' | 'scarf', setting: 
 }
 
 export const TRIM_NOTES = {
-  taken: (values: readonly string[]) => `taken, as not told: ${values.join('; ')}. Tell yours where it differs`,
+  taken: (values: readonly string[]) => `Assuming ${values.join(', ')}. Say so if yours differ.`,
   takenValues: {
     stock: (lengths: string) => `sticks of ${lengths}`,
-    casing: (width: string) => `casing ${width} wide at each side of a door`,
-    thickness: (size: string) => `trim ${size} thick`,
-    kerf: (size: string) => `a saw that takes ${size}`,
+    casing: (width: string) => `${width} door casing`,
+    thickness: (size: string) => `${size} thick trim`,
+    kerf: (size: string) => `a ${size} saw cut`,
   },
   doorTaken: (door: string, wall: string) =>
-    `${door} door taken in the middle of ${wall}: tell the wall if it is elsewhere, “on wall 2, 3' from the left”`,
+    `Assuming the ${door} door is in the middle of ${wall}; else say where, such as “on wall 2”`,
   studs: (spacing: string, first: string) =>
-    `studs taken every ${spacing}, the first ${first} from the left end of each wall: find them before you cut a joint`,
+    `Assuming studs every ${spacing}, the first ${first} from the left end of each wall: find them before you cut a joint`,
   turning: (room: string, turned: string) =>
     `corners of ${room} turn through ${turned} in all, and a closed room through 360°: measure them again`,
   coped: (corner: string) => `${corner} is out of square: coped, which hides it better than a miter`,
 } as const;
 
 const MEASURE =
-  'Measure each wall at the floor before you cut: the lengths here are what the told walls give. Check every corner with an angle gauge, and ask again with “corners: corner 3: 88.5” where one is off. Corner 3 lies between walls 3 and 4.';
+  'Measure each wall at the floor before you cut: these lengths assume your walls are exactly as you measured. Check every corner with an angle gauge, and run it again with “corners: corner 3: 88.5” where one is off. Corner 3 lies between walls 3 and 4.';
 
 export const TRIM_STEPS = {
   title: 'How to cut and fit it',
@@ -103,18 +109,20 @@ export const TRIM_ACTIONS = {
 
 export const RESET = {
   headline: (boards: number, broken: number, range: string) =>
-    `${counted(boards, 'board')} to label and set again; ${broken === 0 ? 'none reckoned to break' : `reckon with ${broken} that break${broken === 1 ? 's' : ''}`} (${range}).`,
+    `${counted(boards, 'board')} to label and set again; ${broken === 0 ? 'none should break' : `expect ${broken} to break`} (${range}).`,
   range: (least: number, most: number) => (least === most ? String(least) : `${least} to ${most}`),
   moneyTitle: 'What each way costs',
   reset: 'Set the boards again',
   resetValue: (cost: string, broken: number) =>
     broken === 0
-      ? 'nothing to buy while none breaks'
+      ? 'nothing to buy as long as none breaks'
       : `${cost}: new stick for the ${counted(broken, 'longest board')}, in case those are the ones`,
   replace: 'Replace all of it',
   shoe: 'Leave the boards, shoe over the gap',
   sticks: (sticks: string, cost: string | undefined) => (cost === undefined ? sticks : `${cost}: ${sticks}`),
-  noPrices: 'Tell “stock: 8 ft $7.98; 12 ft $12.48” and “shoe: 8 ft $3.98” to see it in money.',
+  noPrices: 'Add prices to compare costs: “stock: 8 ft $7.98; 12 ft $12.48” and “shoe: 8 ft $3.98”.',
+  line: (label: string, value: string) => `${label}: ${value}.`,
+  labelLine: 'Label each board on its back and on the wall behind it before you pry.',
   labelsTitle: 'Labels: write each on the back of its board and on the wall behind it',
   labelColumns: ['Label', 'Wall', 'Length', 'From the left'],
   mapTitle: 'Map: round each room to the right, from its door',
@@ -133,7 +141,7 @@ export const RESET = {
 // The words of an answer on floor edges: profiles, undercuts, stairs. Figures come in already said.
 
 const SINGULAR: Readonly<Record<string, string>> = {
-  't-moulding': 'T-moulding',
+  't-moulding': 'T-molding',
   reducer: 'reducer',
   'end cap': 'end cap',
   nosing: 'stair nosing',
@@ -150,6 +158,10 @@ export const EDGES = {
     cost: string | undefined,
   ) =>
     `${counts.map(([profile, edges]) => counted(edges, sayProfile(profile))).join(', ')}: buy ${counted(sticks, 'length')}${cost === undefined ? '' : `, ${cost}`}.`,
+  line: (name: string, profile: string, length: string, why: string) => `${name}: ${profile}, ${length} (${why}).`,
+  stairsLine: (steps: number, length: string) => `Stairs: ${counted(steps, 'nosing')}, ${length} each.`,
+  moreLine: (count: number) => `And ${count} more: see “list”.`,
+  undercutLine: (height: string) => `Undercut door jambs and casings ${height} above the subfloor.`,
   title: 'At each doorway',
   stairsTitle: 'At each step',
   trip: (limit: string) => `; a step of more than ${limit} is a trip: a ramped threshold in its place`,
@@ -177,7 +189,7 @@ export const EDGES = {
     'Measure each doorway between the jambs before you cut: profiles run from jamb to jamb, or from stop to stop.',
     'Fix every track to the subfloor, never to or through the floating floor, and keep the floor’s gap beside it. Look for heating tubes and cables before a screw goes in.',
     'Undercut jambs and casings with a flush saw laid on a scrap of plank and pad. Cut the wall side too, so that the floor keeps its gap.',
-    'A T-moulding sits in its track with the gap of both floors under its wings. A reducer or an end cap closes over the last plank’s gap.',
+    'A T-molding sits in its track with the gap of both floors under its wings. A reducer or an end cap closes over the last plank’s gap.',
     `A step of more than ${trip} is a trip: take a ramped threshold.`,
   ],
   nosingSteps: ['Each step: nosing glued and screwed to the tread, with nothing floating on a stair.'],
@@ -193,6 +205,10 @@ export function riserText(floor: string, limit: string, over: boolean): string {
 export const FINISH = {
   headline: (nails: number, size: string, tubes: number, paint: string) =>
     `${counted(nails, 'nail')} of ${size}, ${counted(tubes, 'tube')} of caulk, ${paint} of paint.`,
+  lengthLine: (length: string, places: number) => `${length} of trim, nailed at ${places} places.`,
+  nailLine: (size: string, into: string) => `${size} nails reach ${into} into the stud.`,
+  primerLine: (amount: string) => `Also ${amount} of primer for bare wood and filler.`,
+  caulkLine: 'Caulk the top edge only, never the bottom: the floor has to move.',
   title: 'What it takes',
   length: 'Trim',
   nails: 'Nails',
@@ -212,7 +228,7 @@ export const FINISH = {
   paint: 'Paint',
   coatsValue: (amount: string, coats: number, area: string) => `${amount}: ${counted(coats, 'coat')} on ${area}`,
   none: 'none',
-  formulas: 'How it is reckoned',
+  formulas: 'How it is calculated',
   formulaItems: [
     'Nails: studs behind each stretch, and its two ends, × nails a stud.',
     'Nail length: trim + wallboard + 3/4 to 1 in, up to the next 1/4 in or 5 mm.',
@@ -226,7 +242,7 @@ export const FINISH = {
     'Shoe goes onto the baseboard with its own short nails, never into a floating floor.',
     'Set the nails, fill the holes a little proud, let it dry, sand with 120 grit, then all of it with 180. Wipe the dust off.',
     'Prime bare wood and filler. Sand with 220 once it is dry.',
-    'Caulk the top edge only. Never the foot: the floor must be able to move under it.',
+    'Caulk the top edge only. Never the bottom edge: the floor must be able to move under it.',
     'Paint, sand lightly with 220, paint again.',
   ],
 } as const;

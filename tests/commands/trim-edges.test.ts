@@ -21,7 +21,7 @@ describe('trim edges', () => {
     expect(table?.kind === 'table' ? table.rows.map(([name, profile]) => [name, profile]) : []).toEqual([
       ['bath', 'end cap'],
       ['den', 'end cap'],
-      ['hall', 'T-moulding'],
+      ['hall', 'T-molding'],
       ['closet', 'reducer'],
       ['balcony', 'end cap'],
     ]);

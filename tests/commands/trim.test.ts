@@ -136,7 +136,7 @@ describe('trim list', () => {
 
   test('what was not told and bears on lengths is told back; what was told is not', async () => {
     const { assumed } = await replyTo(`list room: 12' x 14', doors: 32 in on wall 2`);
-    expect(assumed.at(-1)).toContain("sticks of 8', 12', 16'; casing 2 1/4\"");
+    expect(assumed.at(-1)).toContain("sticks of 8', 12', 16', 2 1/4\"");
     const given = `list room: 12' x 14', stock: 16 ft, kerf: 1/8 in, thickness: 9/16 in`;
     expect((await replyTo(given)).assumed).toEqual([]);
   });
@@ -216,8 +216,8 @@ describe('trim reset', () => {
 
   test('no breaks, nothing to buy', async () => {
     const reply = await replyTo(`reset room: 12' x 14', breaks: 0`);
-    expect(reply.headline).toContain('none reckoned to break');
-    expect(JSON.stringify(reply.blocks)).toContain('nothing to buy while none breaks');
+    expect(reply.headline).toContain('none should break');
+    expect(JSON.stringify(reply.blocks)).toContain('nothing to buy as long as none breaks');
   });
 
   test('setting again costs no more than replacing; lead comes first among the cautions', async () => {
