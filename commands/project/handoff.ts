@@ -270,7 +270,11 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
     const data: HandoffResult = { kind: 'handoff', text: textOf(title, lines) };
     return reply({
       headline: title,
-      blocks: [{ kind: 'facts', facts: given.map((line) => ({ label: line.label, value: itemsOf(line) })) }],
+      lines: [],
+      opens: 'list',
+      blocks: [
+        { kind: 'facts', section: 'list', facts: given.map((line) => ({ label: line.label, value: itemsOf(line) })) },
+      ],
       assumed: context.assumed,
       cautions,
       actions: ACTIONS,

@@ -139,6 +139,7 @@ function listed(project: Project, context: Context, headline?: string): Outcome 
   const open = openQuestions(project, context.preferences);
   return projectReply(context, {
     headline: headline ?? (open.length === 0 ? MEASURE.none : MEASURE.open(open.length)),
+    opens: 'list',
     blocks: questionBlocks(project, context),
   });
 }

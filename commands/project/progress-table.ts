@@ -36,6 +36,7 @@ export function progressBlocks(
     ...signedBlock(rooms, project, zone),
     {
       kind: 'table',
+      section: 'list',
       title: PROGRESS.title,
       columns: PROGRESS.columns,
       rows: rooms.map((room) => [
@@ -85,12 +86,12 @@ function laterBlock(rooms: readonly RoomProgress[], now: number, zone: string): 
     }
   }
   const facts = [...ways].map(([value, names]) => ({ label: names.join(', '), value }));
-  return facts.length === 0 ? [] : [{ kind: 'facts', title: PROGRESS.laterTitle, facts }];
+  return facts.length === 0 ? [] : [{ kind: 'facts', section: 'list', title: PROGRESS.laterTitle, facts }];
 }
 
 function behindBlock(rooms: readonly RoomProgress[]): readonly Block[] {
   const items = rooms.flatMap(({ room, behind }) => (behind.length > 0 ? [PROGRESS.behind(room, behind)] : []));
-  return items.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.behindTitle, items }];
+  return items.length === 0 ? [] : [{ kind: 'checklist', section: 'list', title: PROGRESS.behindTitle, items }];
 }
 
 /** What to do next: rooms at one stage share a list. */
@@ -98,7 +99,12 @@ function nextLists(rooms: readonly RoomProgress[]): readonly Block[] {
   const stages = [...new Set(rooms.flatMap(({ next }) => (next ? [next.stage] : [])))];
   return stages.slice(0, MOST_LISTS).map((stage) => {
     const at = rooms.filter(({ next }) => next?.stage === stage).map(({ room }) => room);
-    return { kind: 'checklist', title: PROGRESS.todoTitle(at.join(', '), stage), items: STAGE_ITEMS[stage] };
+    return {
+      kind: 'checklist',
+      section: 'checklist',
+      title: PROGRESS.todoTitle(at.join(', '), stage),
+      items: STAGE_ITEMS[stage],
+    };
   });
 }
 
@@ -127,5 +133,5 @@ function signedBlock(rooms: readonly RoomProgress[], { stages }: Project, zone: 
       label: by ? saySigned(by) : '',
       value: `${PROGRESS.next(room, stage)}, ${sayMoment(at, zone)}`,
     }));
-  return facts.length === 0 ? [] : [{ kind: 'facts', title: SHARE.ticked, facts }];
+  return facts.length === 0 ? [] : [{ kind: 'facts', section: 'details', title: SHARE.ticked, facts }];
 }

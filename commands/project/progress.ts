@@ -182,6 +182,8 @@ export function progressReply(
   const data: ProgressResult = { kind: 'progress', rooms: all.map(resultOf) };
   return reply({
     headline: made ? `${sayMarking(made, zone)} ${line}` : line,
+    lines: [],
+    ...(made === undefined && { opens: 'list' }),
     blocks: progressBlocks(shown, project, now, zone),
     assumed: [...context.assumed, ...(made?.assumed ?? []), ...(timed ? [PROGRESS.zone(zone)] : [])],
     cautions: worded(hazardsOf(shown)),

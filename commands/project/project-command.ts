@@ -10,7 +10,7 @@ import { read } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { DAY, LIMITS, type Permission } from '../../src/project/project-limits.ts';
 import { folded, sameName } from '../../src/project/project-room.ts';
-import { type Action, type Block, type Problem, type Reply, reply } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Problem, type Reply, reply, type SectionId } from '../../src/reply/reply.ts';
 import {
   nameDeleted,
   nameTaken,
@@ -102,6 +102,9 @@ function saidIn({ optionTexts }: Context): string {
 export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };
 
 interface ReadLine {
+  readonly lines?: readonly string[];
+  /** The section that was itself asked for. */
+  readonly opens?: SectionId;
   readonly headline: string;
   readonly blocks?: readonly Block[];
   readonly actions?: readonly Action[];
@@ -112,10 +115,12 @@ interface ReadLine {
 /** A reply about a project, or about none. */
 export function projectReply(
   context: Context,
-  { headline, blocks = [], actions = [], assumed = [], project }: ReadLine,
+  { headline, lines, opens, blocks = [], actions = [], assumed = [], project }: ReadLine,
 ): Reply {
   return reply({
     headline,
+    ...(lines && { lines }),
+    ...(opens && { opens }),
     blocks,
     assumed: [...context.assumed, ...assumed],
     actions,

@@ -31,7 +31,7 @@ export function roomTable(rooms: Project['rooms']): readonly Block[] {
 
 export function pickFacts(picks: Project['picks']): readonly Block[] {
   const facts = Object.entries(picks).map(([label, value]) => ({ label, value }));
-  return facts.length > 0 ? [{ kind: 'facts', title: PROJECT.picks, facts }] : [];
+  return facts.length > 0 ? [{ kind: 'facts', section: 'list', title: PROJECT.picks, facts }] : [];
 }
 
 /** What can be asked of a project as it stands. */

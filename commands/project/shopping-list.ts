@@ -50,7 +50,9 @@ export function listBlocks(
       ? STAGES.map((stage) => [STAGE_NAMES[stage], left.filter((one) => one.stage === stage)])
       : AISLES.map((aisle) => [aisle, left.filter((one) => aisleOf(one.item) === aisle)]);
   const lists = groups.flatMap(([title, things]): Block[] =>
-    things.length === 0 ? [] : [{ kind: 'checklist', title, items: things.map((one) => sayLeft(one, preferences)) }],
+    things.length === 0
+      ? []
+      : [{ kind: 'checklist', section: 'list', title, items: things.map((one) => sayLeft(one, preferences)) }],
   );
   return [
     ...lists,
@@ -99,7 +101,7 @@ function costBlock(tallies: readonly Tally[], shopping: Shopping, preferences: P
     ...(left > 0 && paid > 0 ? [{ label: SHOPPING.costSum, value: money(left + paid) }] : []),
     ...(unpriced > 0 ? [{ label: SHOPPING.unpriced, value: String(unpriced) }] : []),
   ];
-  return left + paid > 0 ? [{ kind: 'facts', title: SHOPPING.costTitle, facts }] : [];
+  return left + paid > 0 ? [{ kind: 'facts', section: 'details', title: SHOPPING.costTitle, facts }] : [];
 }
 
 function boughtBlock({ bought }: Shopping, preferences: Preferences): readonly Block[] {
@@ -112,7 +114,7 @@ function boughtBlock({ bought }: Shopping, preferences: Preferences): readonly B
     cost ? sayMoney(cents(cost.cents), cost.currency, preferences) : '',
     lot ?? '',
   ]);
-  return [{ kind: 'table', title: SHOPPING.boughtTitle, columns: SHOPPING.boughtColumns, rows }];
+  return [{ kind: 'table', section: 'details', title: SHOPPING.boughtTitle, columns: SHOPPING.boughtColumns, rows }];
 }
 
 function backBlock(tallies: readonly Tally[], preferences: Preferences): readonly Block[] {
@@ -123,15 +125,19 @@ function backBlock(tallies: readonly Tally[], preferences: Preferences): readonl
     const say = item.startsWith('plank') ? SHOPPING.back : SHOPPING.backPlain;
     return [say(sayAmount(one, back, preferences), label)];
   });
-  return items.length === 0 ? [] : [{ kind: 'checklist', title: SHOPPING.backTitle, items }];
+  return items.length === 0 ? [] : [{ kind: 'checklist', section: 'list', title: SHOPPING.backTitle, items }];
 }
 
 /** What is not worked out yet, and what is not for the asker to do. */
 export function openBlocks({ notGiven, unread, refused }: Listed): readonly Block[] {
   const open = [...notGiven.map(SHOPPING.notGiven), ...unread];
   return [
-    ...(refused.length > 0 ? [{ kind: 'checklist', title: SHOPPING.refusedTitle, items: refused } as const] : []),
-    ...(open.length > 0 ? [{ kind: 'checklist', title: SHOPPING.notGivenTitle, items: open } as const] : []),
+    ...(refused.length > 0
+      ? [{ kind: 'checklist', section: 'list', title: SHOPPING.refusedTitle, items: refused } as const]
+      : []),
+    ...(open.length > 0
+      ? [{ kind: 'checklist', section: 'list', title: SHOPPING.notGivenTitle, items: open } as const]
+      : []),
   ];
 }
 

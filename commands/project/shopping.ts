@@ -354,6 +354,8 @@ function replyOf(
   };
   return reply({
     headline: [...ticks.map(({ said }) => said), list].join(' '),
+    lines: [],
+    ...(ticks.length === 0 && { opens: 'list' }),
     blocks: [...listBlocks(tallies, project.shopping, by, preferences), ...openBlocks(listed)],
     assumed: [
       ...(saved ? [saved.line] : []),

@@ -93,7 +93,17 @@ export default defineCommand({
       if (others && share && isSharedPart(share)) return ownShareReply(found, share, context);
       const saved = await savedToday(found, context);
       const actions = [...savedActions(saved), ...nextProjectRequests(found)];
-      const blocks = [...pageOf(found), ...savedLines(saved).map((text) => ({ kind: 'text', text }) as const)];
-      return projectReply(context, { headline: projectHeadline(found), blocks, actions, project: found });
+      const blocks = [
+        ...pageOf(found),
+        ...savedLines(saved).map((text) => ({ kind: 'text', section: 'list', text }) as const),
+      ];
+      return projectReply(context, {
+        headline: projectHeadline(found),
+        lines: [],
+        opens: 'list',
+        blocks,
+        actions,
+        project: found,
+      });
     }),
 });

@@ -65,7 +65,9 @@ function spendBlocks(
     ...payerBlock(summary, money),
     ...entryBlocks(project, preferences),
     ...otherBlock(project, currency, preferences),
-    ...(summary.unpriced > 0 ? [{ kind: 'text', text: SPEND.unpriced(summary.unpriced) } as const] : []),
+    ...(summary.unpriced > 0
+      ? [{ kind: 'text', section: 'list', text: SPEND.unpriced(summary.unpriced) } as const]
+      : []),
   ];
 }
 
@@ -79,6 +81,7 @@ function budgetBlocks(
   const over = expected - budget;
   const facts: Block = {
     kind: 'facts',
+    section: 'list',
     title: SPEND.budgetTitle,
     facts: [
       { label: SPEND.budget, value: money(budget) },
@@ -94,7 +97,7 @@ function budgetBlocks(
       : verdict === 'near'
         ? SPEND.near(sayNumber(Math.floor((expected * 100) / budget), preferences))
         : undefined;
-  return [...(warning === undefined ? [] : [{ kind: 'text', text: warning } as const]), facts];
+  return [...(warning === undefined ? [] : [{ kind: 'text', section: 'list', text: warning } as const]), facts];
 }
 
 /** Who pays what of all that is expected: “you $250.00, insurer $1,500.00”. */
@@ -110,7 +113,7 @@ function shareBlock({ shares }: SpendSummary, money: (amount: number) => string)
     label: SPEND.payers[payer],
     value: money(shares[payer]),
   }));
-  return [{ kind: 'facts', title: SPEND.sharesTitle, facts }];
+  return [{ kind: 'facts', section: 'list', title: SPEND.sharesTitle, facts }];
 }
 
 /** Only where somebody else pays as well. */
@@ -120,7 +123,7 @@ function payerBlock({ payers }: SpendSummary, money: (amount: number) => string)
     label: SPEND.payers[payer],
     value: money(payers[payer]),
   }));
-  return [{ kind: 'facts', title: SPEND.payerTitle, facts }];
+  return [{ kind: 'facts', section: 'list', title: SPEND.payerTitle, facts }];
 }
 
 function entryBlocks({ spend, shopping }: Project, preferences: Preferences): readonly Block[] {
@@ -154,7 +157,7 @@ function otherBlock({ spend, shopping }: Project, currency: string, preferences:
   for (const one of all)
     if (one.currency !== currency) sums.set(one.currency, (sums.get(one.currency) ?? 0) + one.cents);
   const said = [...sums].map(([of, amount]) => sayMoney(cents(amount), of, preferences));
-  return said.length > 0 ? [{ kind: 'text', text: SPEND.others(said) }] : [];
+  return said.length > 0 ? [{ kind: 'text', section: 'list', text: SPEND.others(said) }] : [];
 }
 
 // From what is told of money to what the project costs: estimate against actual, budget, who pays.
@@ -307,6 +310,8 @@ function replyOf(
   const data: SpendResult = { kind: 'spend', ...summary };
   return reply({
     headline: [said, line].filter((one) => one !== '').join(' '),
+    lines: [],
+    ...(said === '' && { opens: 'list' }),
     blocks: spendBlocks(project, summary, currency, preferences),
     assumed: [...context.assumed, ...notes],
     actions: [

@@ -39,7 +39,7 @@ export const PROGRESS = {
     stage === 'flat' ? 'not flat' : stage === 'dry' ? 'not dry' : `${STAGE_IN[stage]} is blocked`,
   unchecked: (stage: Stage) => (stage === 'acclimate' ? 'cartons in the room' : `${STAGE_IN[stage]} not checked`),
   laterTitle: 'Waiting or not right for later stages',
-  behindTitle: 'Not ticked off, though later work is',
+  behindTitle: 'Skipped so far',
   behind: (room: string, stages: readonly Stage[]) => `${room}: ${stages.map((stage) => STAGE_IN[stage]).join(', ')}`,
   dueTitle: 'Waits that are over',
   due: (room: string, stage: Stage, since: string) =>

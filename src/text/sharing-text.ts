@@ -105,7 +105,7 @@ export const SHARE = {
   stop: 'To stop it',
   stopAsk: (id: string) => `project share stop: ${id}`,
   partShows: SHOWS,
-  once: 'Whoever has the link needs no account. It is shown this once: send it on now. If it is lost, stop it and make another.',
+  once: 'Whoever has the link needs no account. You will only see it this one time, so send it now. If it is lost, stop it and make another.',
   here: 'The link opens on this machine only, while floorhand runs here.',
   memberFinds: 'It is on their “project list” from now on: “project use” and its name takes it into use.',
   instead: (what: string) => `In place of ${what}, which they had.`,

@@ -23,7 +23,7 @@ export const SHEETS = {
   columns: ['Sheet', 'What it tells'],
   missing: 'Not on the sheets',
   helper: (no: string) => `helper ${no}`,
-  refusal: 'Not for you to do',
+  refusal: 'Leave this to a professional',
   call: (who: string) => `Call: ${who.replace(/\.$/, '')}.`,
 } as const;
 
@@ -159,7 +159,7 @@ export const HANDOFF = {
 /** What can hurt, in a few words each; a topic without them is told whole. */
 export const SHORT_CAUTIONS: Readonly<Record<string, string>> = {
   asbestos: 'an old floor below may hold asbestos: have it tested before it is disturbed',
-  lead: 'paint of before 1978 (elsewhere of before about 1997) may hold lead: test before cutting or sanding',
+  lead: 'paint from before 1978 (elsewhere before about 1997) may hold lead: test before cutting or sanding',
   'leak-water': 'leak: water off, circuit off; sewage is for a company',
   'hidden-lines': 'cables and pipes in walls and floors: find them first',
   'tack-strip': 'tack strip nails',

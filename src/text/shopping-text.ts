@@ -121,7 +121,7 @@ export const SHOPPING = {
   notGiven: ({ what, tell }: NotGiven) => `${what}: type “${tell}”`,
   unread: (ask: string, expected: string) => `${quoted(ask)}: ${expected}`,
   refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call.replace(/\.$/, '')}.`,
-  refusedTitle: 'Not for you to do',
+  refusedTitle: 'Leave this to a professional',
   costTitle: 'Cost',
   costLeft: 'Left to buy',
   costPaid: 'Bought so far',

@@ -182,7 +182,7 @@ describe('work that a saved answer adds', () => {
       'project keep tearout room: den, floor: sheet vinyl, tested: clear',
     );
     const text = textOf(await talk.reply('project shopping'));
-    expect(text).toMatch(/Not for you to do/);
+    expect(text).toMatch(/Leave this to a professional/);
     expect(text).toContain('Contractor bags');
   });
 
