@@ -66,7 +66,7 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
   'wound needle': {
     act: 'Wash it with soap and running water now; don’t squeeze or suck it. Leave the needle where it is, and keep others away.',
-    call: `an emergency room or urgent care within hours, not days: medicine against HIV works only if it starts soon (within 72 hours). ${NUMBER} if the needle is still in, or anybody is drowsy.`,
+    call: `an emergency room or urgent care within hours, not days: medicine against HIV works only if it starts soon (within 72 hours); ${NUMBER} if the needle is still in, or anybody is drowsy.`,
   },
   'wound caustic': {
     act: 'Get the wet clothes, boots and gloves off, brush off dry powder, and rinse the skin with cool running water for 20 minutes or more. Wet cement burns deep before it hurts. No vinegar, no cream.',
