@@ -1,8 +1,7 @@
 /** What hazards make of an ask: an emergency answered alone, work refused, a line beside an answer, and lines that lose nothing that was typed. */
 
 import { hazardSources } from '../figures/safety-figures.ts';
-import { bearing, PLAINEST } from '../hazards/bearing.ts';
-import { byGravity, type Cleared, type Screened, type Sighting } from '../hazards/hazard.ts';
+import { bearing, byGravity, type Cleared, PLAINEST, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';
 import { type HazardResult, type Problem, type Refusal, type Reply, reply } from '../reply/reply.ts';
 import { emergencyLine, emergencyText } from '../text/emergency-text.ts';

@@ -1,8 +1,7 @@
 /** The screen on sentences that tell of hazards, on ordinary ones, and on those that only look alike. */
 
 import { describe, expect, it } from 'vitest';
-import { PLAINEST } from '../../src/hazards/bearing.ts';
-import { HAZARDS, type Hazard } from '../../src/hazards/hazard.ts';
+import { HAZARDS, type Hazard, PLAINEST } from '../../src/hazards/hazard.ts';
 import { LEXICONS } from '../../src/hazards/lexicon/all-hazards.ts';
 import { screen, screenHere } from '../../src/hazards/screen.ts';
 import { sentencesIn } from './sentences.ts';
