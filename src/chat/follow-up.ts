@@ -37,6 +37,7 @@ function pairIn(text: string): string | undefined {
 }
 
 const OF_FLOORS = /^floor (?:planks|estimate|enough|area|layout)$/;
+const ENOUGH_WORDS = /enough|too (?:many|much|few)|will .* do(?![a-z])|sufficient/;
 const FEWEST_WORDS = 4;
 const MOST_WORDS = 14;
 
@@ -59,7 +60,7 @@ export function followUp(
     GOES_ON.test(plain) ||
     letters.length < FEWEST_WORDS ||
     memory.open !== undefined ||
-    (onlyBox && OF_FLOORS.test(memory.command));
+    ((onlyBox || (given.boxes !== undefined && ENOUGH_WORDS.test(plain))) && OF_FLOORS.test(memory.command));
   if (!goesOn || words > MOST_WORDS) return undefined;
   const texts = new Map(Object.entries(memory.texts));
   const units = METRIC.test(plain) ? 'metric' : FEET.test(plain) ? 'imperial' : undefined;
@@ -115,6 +116,14 @@ function merged(
   }
   if (given.share !== undefined) set(now === 'floor estimate' ? 'extra' : 'mistakes', `${given.share} %`);
   if (given.boxes !== undefined && (command === 'floor enough' || open === 'have')) set('have', `${given.boxes} boxes`);
+  const floor = texts.get('area') ?? texts.get('room');
+  if (given.boxes !== undefined && floor !== undefined && now !== 'floor enough' && ENOUGH_WORDS.test(plain)) {
+    texts.set('area', floor);
+    set('have', `${given.boxes} boxes`);
+    const plank = texts.get('plank');
+    if (!texts.has('box') && plank !== undefined) texts.set('box', plank);
+    return 'floor enough';
+  }
   for (const [option, value] of given.layout) if (option !== 'mistakes') set(option, value);
   if (TURNED.test(plain)) set('direction', texts.get('direction') === 'short' ? 'long' : 'short');
   if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'box', 'have'].includes(open))

@@ -98,6 +98,10 @@ function fromHeard(
   preferences: Preferences,
 ): Parsed | undefined {
   const given = measured(text, preferences);
+  if (heard.score < LIKELY_SCORE && given.plank !== undefined) {
+    const planks = sentenceFrame('floor planks', given, preferences);
+    return planks && framed(planks, commands);
+  }
   if (heard.kind === 'talk') {
     const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
     // What sounds like another trade is looked up first where an entry is nearly as likely.
@@ -109,12 +113,21 @@ function fromHeard(
     return heard.score < LIKELY_SCORE ? undefined : entryAnswer(text, heard.id, heard, commands);
   }
   if (heard.score < LIKELY_SCORE && Object.keys(given.room ?? given.areas).length === 0) return undefined;
-  const frame = sentenceFrame(heard.name, given, preferences);
+  const own = sentenceFrame(heard.name, given, preferences);
+  // A size alone is a room, whatever the words beside it sounded like.
+  const guess =
+    own?.missing &&
+    given.room !== undefined &&
+    heard.name.startsWith('prep ') &&
+    (heard.score < SURE_SCORE || !DAMAGE.test(given.plain));
+  const frame = guess ? sentenceFrame('floor estimate', given, preferences) : own;
   const entry = frame?.missing && isQuestion(text) && !SIZED.test(text) ? likelyEntry(heard) : undefined;
   return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);
 }
 
 const OTHERS = ['other-trade', 'chat'];
+
+const DAMAGE = /patch|hole|rot|soft|bad|damage|cut|squeak|creak|dip|low|high|level|read|meter|lift|carry|weigh/;
 
 /** Figures that could be the size of something: then the sum is wanted, and what it lacks is asked for. */
 const SIZED = /\d\s*(?:x|×|by)\s*\d|\d\s*(?:sq|sf|m2|m²)/i;

@@ -81,18 +81,28 @@ function estimate(given: Measured): SentenceFrame {
 const ORDER =
   /(?:says?|told me|recommend(?:s|ed)?|order(?:ed)?|suggest(?:s|ed)?|quoted?)(?: \w+){0,4}? (\d{2,5})(?![\d.,]* ?(?:x|by|%|ft|in\b))/;
 
+/** An area that was bought or is to be ordered, and no floor. */
+const BOUGHT =
+  /(?:bought|buy(?:ing)?|ordered|order|get|got|says?|have) (?:about |only |around )?(\d[\d.,]{0,8} ?(?:sq(?:uare)?\.? ?(?:ft|feet|m)|sqft|sf|m2|m²))(?! (?:to cover|of floor|house|room|home))/;
+
 function enough(given: Measured): SentenceFrame {
   const { room, areas, boxes, carton, assumed, plain } = given;
-  const [first, second] = areas;
-  const floor = room ?? first;
+  const bought = BOUGHT.exec(plain)?.[1];
+  const others = areas.filter((area) => area !== bought);
   const said = ORDER.exec(plain)?.[1];
-  const area = room === undefined ? second : first;
+  const floor = room ?? others[0];
+  const area = bought ?? (room === undefined ? others[1] : others[0]);
   const have = boxes === undefined ? (area ?? (said === undefined ? undefined : `${said} sq ft`)) : `${boxes} boxes`;
   const optionTexts = texts([
     ['area', floor],
     ['have', have],
     ['box', carton],
   ]);
+  // A floor and what a box covers, and nothing that was bought: the boxes are asked for.
+  if (have === undefined && floor !== undefined && carton !== undefined) return estimate(given);
+  if (floor === undefined && bought !== undefined && carton !== undefined && boxes === undefined) {
+    return estimate({ ...given, areas: [bought] });
+  }
   if (floor === undefined) return lacking('floor enough', optionTexts, 'area');
   if (have === undefined) return lacking('floor enough', optionTexts, 'have');
   if (boxes !== undefined && carton === undefined) return lacking('floor enough', optionTexts, 'box');

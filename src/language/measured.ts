@@ -42,7 +42,7 @@ const BARE_PRICE =
 const BARE_AREA =
   /(?<![a-z])(?:area|total|house|floor|room|basement)(?: is| of|:)? (?:about |around |roughly )?(\d{2,5})(?![\d.,]*(?: ?(?:x|by|ft|feet|'|in|sq|m|mm|cm|box|%)))/;
 const BARE_CARTON =
-  /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:covers?|is|are|has|have|of|do|does|cover) (\d{1,2}[.,]\d{1,2})(?! ?(?:x|by|mm|lb|kg|%))/;
+  /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:(?:is|are|has|have|of) (?=\d{1,2}[.,])|(?:covers?|does|do) )(\d{1,2}(?:[.,]\d{1,2})?)(?![\d.,]*\d| ?(?:x|by|mm|lb|kg|%))/;
 
 const ALONE_PRICE = /[$€£] ?\d{1,2}(?:[.,]\d{1,2})?(?![\d.,]*\d)/;
 /** Above it, a price without a unit is not one for an area. */
@@ -83,7 +83,9 @@ export function measured(text: string, preferences: Preferences): Measured {
   const read = size === undefined ? undefined : [size, ...told].join(', ');
   const stated = read !== undefined && readPlank(read, silent).ok ? read : undefined;
   const plank = stated ?? labelled(text, told);
-  const room = rooms.given !== '' && readRooms(rooms.given, silent).ok ? rooms.given : undefined;
+  const lone = rooms.given === '' && size === undefined ? doubtful.find(isRoom)?.typed : undefined;
+  const named = rooms.given === '' ? (lone ?? '') : rooms.given;
+  const room = named !== '' && readRooms(named, silent).ok ? named : undefined;
   const bareBox = BARE_CARTON.exec(plain)?.[1];
   let box: string | undefined;
   if (size !== undefined && covers !== undefined && counted) box = `${size}, ${covers}`;
@@ -97,13 +99,13 @@ export function measured(text: string, preferences: Preferences): Measured {
   } else if (bareBox !== undefined) box = `${bareBox} ${square}`;
   else {
     // A lone decimal beside a floor is what is printed on a box.
-    const lone = rooms.given !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
+    const printed = named !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
     if (
-      lone !== undefined &&
-      Number(lone.replace(',', '.')) <= (metric ? 5 : MOST_SQUARE_FEET) &&
+      printed !== undefined &&
+      Number(printed.replace(',', '.')) <= (metric ? 5 : MOST_SQUARE_FEET) &&
       price === undefined
     ) {
-      box = `${lone} ${square}`;
+      box = `${printed} ${square}`;
       notes.push(cartonAreaNote(box));
     }
   }
@@ -130,6 +132,15 @@ function labelled(text: string, told: readonly string[]): string | undefined {
   const label = plankOfLabel(text)?.text;
   const price = told.find((part) => /[$€£]|usd|eur|gbp/.test(part));
   return label === undefined || price === undefined ? label : `${label}, ${price}`;
+}
+
+/** Two sides that could be a room's and no plank's. */
+function isRoom({ typed }: { readonly typed: string }): boolean {
+  const [one = 0, other = 0] = [...typed.matchAll(/\d{1,3}(?:[.,]\d{1,2})?/g)].map(([side]) =>
+    Number(side.replace(',', '.')),
+  );
+  const [least, most] = [Math.min(one, other), Math.max(one, other)];
+  return least >= 5 && most <= 60 && !(least < 10 && most >= 24);
 }
 
 function optional<Name extends string>(name: Name, value: string | undefined): { readonly [name in Name]?: string } {

@@ -61,6 +61,7 @@ const OPTIONS = [
   'leveller-dry',
   'limit',
   'line',
+  'load',
   'margin',
   'method',
   'mistakes',

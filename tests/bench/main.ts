@@ -9,6 +9,7 @@ import { page } from './page.ts';
 import { pictures } from './pictures.ts';
 import { plain } from './plain.ts';
 import { planks } from './planks.ts';
+import { questions } from './questions.ts';
 import { sheet } from './sheet.ts';
 import { slack } from './slack.ts';
 import { start } from './start.ts';
@@ -31,6 +32,7 @@ const BENCHES: readonly Bench[] = [
   start,
   fuzz,
   suggestions,
+  questions,
 ];
 
 const words = process.argv.slice(2);

@@ -119,12 +119,9 @@ describe('what lies under a floor', () => {
 });
 
 describe('chatter', () => {
-  it.each(['thanks!!', 'hello there', 'what’s the weather tomorrow'])(
-    '%s gets one line, and no sum',
-    async (line) => {
-      expect(await replyTo(line)).toMatchObject({ data: { kind: 'none' } });
-    },
-  );
+  it.each(['thanks!!', 'hello there', 'what’s the weather tomorrow'])('%s gets one line, and no sum', async (line) => {
+    expect(await replyTo(line)).toMatchObject({ data: { kind: 'none' } });
+  });
 
   it.each(['🎉', 'blorp fnord wibble'])('%s is asked back with things to press, and nothing made up', async (line) => {
     const given = await answerTo(line);
