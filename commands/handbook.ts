@@ -79,10 +79,11 @@ export default defineCommand({
     const metric = preferences.units === 'metric';
     const { lead, lines, more, figures, sources } = entryText(entry, metric);
     const worked = workedFrom(entry.id, said, metric);
+    const sentences = [...(worked ? [lead] : []), ...lines, ...(entry.asks ? [HANDBOOK.asks(entry.asks)] : [])];
     const alternatives = near.length > 0 ? near : (entry.near ?? []).flatMap((id) => entryOf(id) ?? []);
     return reply({
       headline: worked?.lead ?? lead,
-      lines: [...(worked ? [lead] : []), ...lines, ...(entry.asks ? [HANDBOOK.asks(entry.asks)] : [])],
+      lines: near.length === 0 ? sentences : [...sentences.slice(0, 3), HANDBOOK.maybe(near.map(({ title }) => title))],
       blocks: [
         ...(more.length > 0
           ? [{ kind: 'checklist' as const, section: 'details' as const, title: HANDBOOK.more, items: more }]

@@ -120,9 +120,9 @@ export async function goingOn(
 /** The section that a few words ask for: “how did you get that”. */
 export async function sectionMeant(text: string): Promise<'why' | 'more' | undefined> {
   if (text.length > LONGEST_FEW || /\d/.test(text)) return undefined;
-  const { hear, SURE_SCORE } = await import('../language/hearing.ts');
+  const { hear, PROBABLE_SCORE } = await import('../language/hearing.ts');
   const heard = hear(text);
-  if (heard.kind !== 'talk' || heard.score < SURE_SCORE) return undefined;
+  if (heard.kind !== 'talk' || heard.score < PROBABLE_SCORE) return undefined;
   return heard.about === 'why' || heard.about === 'more' ? heard.about : undefined;
 }
 

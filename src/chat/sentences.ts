@@ -4,7 +4,7 @@ import { entryOf } from '../handbook/all-entries.ts';
 import { fullName, typedName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { type SentenceFrame, sentenceFrame } from '../language/frames.ts';
-import { type Heard, hear, LIKELY_SCORE, type Option, SURE_SCORE } from '../language/hearing.ts';
+import { type Heard, hear, LIKELY_SCORE, type Option, PROBABLE_SCORE, SURE_SCORE } from '../language/hearing.ts';
 import { measured } from '../language/measured.ts';
 import type { Action } from '../reply/reply.ts';
 import { READER } from '../text/reader-text.ts';
@@ -35,7 +35,7 @@ export function meant(
   const heard = hear(text);
   if (read.ok) return instead(text, read, heard, commands, preferences) ?? read;
   // A command that was typed is what was meant, unless the sentence is surely another.
-  if (typed && (typed.name === 'tape' || heard.score < SURE_SCORE)) return read;
+  if (typed && (typed.name === 'tape' || heard.score < PROBABLE_SCORE)) return read;
   return (
     fromPatterns(text, read, heard) ?? fromHeard(text, heard, commands, preferences) ?? unclear(read, heard, commands)
   );
@@ -70,7 +70,7 @@ function instead(
 ): Parsed | undefined {
   const name = fullName(read.command);
   const wordOnly = FROM_ROOMS.includes(name) && !read.optionTexts.has('room');
-  if (wordOnly && heard.kind !== 'command') return fromHeard(text, heard, commands, preferences);
+  if (wordOnly) return fromHeard(text, heard, commands, preferences);
   if (heard.kind === 'command' && heard.name === name && name === 'trim list') {
     const frame = sentenceFrame(name, measured(text, preferences), preferences);
     return { ...read, optionTexts: new Map([...(frame?.optionTexts ?? []), ...read.optionTexts]) };
@@ -83,7 +83,7 @@ function instead(
     name === 'floor planks' &&
     heard.kind === 'command' &&
     OVER_PLANKS.includes(heard.name) &&
-    heard.score >= SURE_SCORE
+    heard.score >= PROBABLE_SCORE
   ) {
     const found = fromHeard(text, heard, commands, preferences);
     return found?.ok && heard.name !== 'floor estimate' ? found : undefined;
@@ -105,7 +105,7 @@ function fromHeard(
   if (heard.kind === 'talk') {
     const about = ['why', 'more'].includes(heard.about) ? 'nothing-open' : heard.about;
     // What sounds like another trade is looked up first where an entry is nearly as likely.
-    const entry = OTHERS.includes(about) && heard.score < SURE_SCORE ? likelyEntry(heard) : undefined;
+    const entry = OTHERS.includes(about) && heard.score < PROBABLE_SCORE ? likelyEntry(heard) : undefined;
     if (entry !== undefined) return entryAnswer(text, entry, heard, commands);
     return heard.score >= LIKELY_SCORE ? of('small-talk', commands, new Map([['about', about]])) : undefined;
   }
@@ -119,7 +119,7 @@ function fromHeard(
     own?.missing &&
     given.room !== undefined &&
     heard.name.startsWith('prep ') &&
-    (heard.score < SURE_SCORE || !DAMAGE.test(given.plain));
+    (heard.score < PROBABLE_SCORE || !DAMAGE.test(given.plain));
   const frame = guess ? sentenceFrame('floor estimate', given, preferences) : own;
   const entry = frame?.missing && isQuestion(text) && !SIZED.test(text) ? likelyEntry(heard) : undefined;
   return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);

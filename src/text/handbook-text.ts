@@ -7,6 +7,7 @@ export const HANDBOOK = {
   topic: (topic: string, titles: readonly string[]) =>
     `${topic.charAt(0).toUpperCase()}${topic.slice(1)}: ${titles.join(' ')}`,
   asks: (question: string) => `To be exact: ${question}`,
+  maybe: (titles: readonly string[]) => `Or did you mean: ${titles.join(' ')}`,
   more: 'More on this',
   figures: 'Figures',
   columns: ['Figure', 'Value', 'Standing'],

@@ -4,8 +4,8 @@ import { screen } from '../../src/hazards/screen.ts';
 import { SURE_SCORE } from '../../src/language/hearing.ts';
 import { measured } from '../../src/language/measured.ts';
 import { scoreIntents, trainedModel } from '../../src/language/model.ts';
+import { type Danger, type HeldOut, type PastedLabel, sentencesOf } from '../language/kept-out.ts';
 import { isRight } from '../language/label-right.ts';
-import { type Danger, type HeldOut, type PastedLabel, sentencesOf } from '../questions/read.ts';
 import { type Bench, type Metric, metric, percentile } from './metric.ts';
 
 const PREFERENCES = { units: 'imperial', decimal: '.', currency: 'USD' } as const;

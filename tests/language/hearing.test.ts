@@ -5,7 +5,7 @@ import { hear } from '../../src/language/hearing.ts';
 import { measured } from '../../src/language/measured.ts';
 import { modelFrom, modelText, scoreIntents, trainedModel } from '../../src/language/model.ts';
 import { train } from '../../src/language/train.ts';
-import { type HeldOut, type PastedLabel, sentencesOf } from '../questions/read.ts';
+import { type HeldOut, type PastedLabel, sentencesOf } from './kept-out.ts';
 import { isRight } from './label-right.ts';
 
 const PREFERENCES = { units: 'imperial', decimal: '.', currency: 'USD' } as const;

@@ -2,7 +2,7 @@
 
 import { readPlank } from '../../src/input/parse-plank.ts';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';
-import type { PastedLabel } from '../questions/read.ts';
+import type { PastedLabel } from './kept-out.ts';
 
 const PREFERENCES = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
 /** A label's own two units differ by more than this only where one of them is wrong. */

@@ -2,7 +2,10 @@
 
 import { readFileSync } from 'node:fs';
 
-const FOLDER = new URL(import.meta.url.endsWith('.ts') ? './' : '../../../tests/questions/', import.meta.url);
+const FOLDER = new URL(
+  import.meta.url.endsWith('.ts') ? '../questions/' : '../../../tests/questions/',
+  import.meta.url,
+);
 
 /** A sentence and what was meant; `also` would be as right. */
 export interface HeldOut {
@@ -26,7 +29,7 @@ export interface PastedLabel {
   readonly per_carton: number;
 }
 
-/** The lines of a file in this folder. */
+/** The lines of a file in tests/questions. */
 export function sentencesOf<T>(name: string): readonly T[] {
   return readFileSync(new URL(name, FOLDER), 'utf8')
     .split('\n')
