@@ -146,8 +146,9 @@ export function parseText(
       const said = access && written !== 'message' ? saidOfProject(text, commands, holdings) : undefined;
       const read = parse(said ?? text, written, preferences, commands);
       const typed = written === 'message' ? undefined : commandTyped(text, commands);
-      const first =
-        said === undefined && !hasOptions(text, commands) ? meant(text, read, commands, preferences, typed) : read;
+      // Options make it a line, whatever is wrong with it; a sentence may hold a colon all the same.
+      const line = hasOptions(text, commands) && (typed !== undefined || !read.ok);
+      const first = said === undefined && !line ? meant(text, read, commands, preferences, typed) : read;
       const news =
         access && !project && written !== 'message' && !read.ok && !read.partly ? jobWithout(text) : undefined;
       return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };

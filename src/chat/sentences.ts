@@ -121,11 +121,29 @@ function fromHeard(
     heard.name.startsWith('prep ') &&
     (heard.score < PROBABLE_SCORE || !DAMAGE.test(given.plain));
   const frame = guess ? sentenceFrame('floor estimate', given, preferences) : own;
-  const entry = frame?.missing && isQuestion(text) && !SIZED.test(text) ? likelyEntry(heard) : undefined;
+  const entry =
+    frame?.missing && isQuestion(text) && !SIZED.test(text)
+      ? (likelyEntry(heard) ?? howTo(text, heard.name))
+      : undefined;
   return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);
 }
 
 const OTHERS = ['other-trade', 'chat'];
+
+/** How the work of a command is done, for somebody who asks that and gives no size. */
+const HOW_TO: Readonly<Record<string, string>> = {
+  'prep patch': 'patch-how',
+  'prep squeaks': 'squeak-how',
+  'prep level': 'leveler-on-wood',
+  'prep moisture': 'moisture-test',
+  'prep tearout': 'carpet-removal',
+  'trim edges': 'which-transition',
+  'trim reset': 'baseboard-remove',
+};
+
+function howTo(text: string, command: string): string | undefined {
+  return /how (?:do|to|can|should|would)|(?:best|right) way/i.test(text) ? HOW_TO[command] : undefined;
+}
 
 const DAMAGE = /patch|hole|rot|soft|bad|damage|cut|squeak|creak|dip|low|high|level|read|meter|lift|carry|weigh/;
 
