@@ -52,7 +52,7 @@ function filled(text: string, entry: Entry, metric: boolean): string {
 function sentences(text: string): readonly string[] {
   const [first = '', ...rest] = text.split(/(?<=[.!?]["”]?) (?=[A-Z“"])/);
   if (first.length <= LONGEST_LEAD) return [first, ...rest];
-  const clauses = [...first.matchAll(/[;:,] /g)].map(({ index }) => index).filter((at) => at > 30 && at < LONGEST_LEAD);
+  const clauses = [...first.matchAll(/[;:,] /g)].map(({ index }) => index).filter((at) => at > 15 && at < LONGEST_LEAD);
   const strong = clauses.filter((at) => first[at] !== ',');
   const at = strong.at(-1) ?? clauses.at(-1);
   if (at === undefined) return [first, ...rest];

@@ -215,10 +215,10 @@ export const TOOLS_AND_BODY_ENTRIES: readonly Entry[] = [
     ],
     asks: 'Gas, electricity, clean water, or sewage?',
     cautions: ['hidden-lines'],
-    near: ['first-aid', 'nail-length'],
+    near: ['small-injuries', 'nail-length'],
   },
   {
-    id: 'first-aid',
+    id: 'small-injuries',
     topic: 'safety',
     title: 'Somebody got hurt',
     phrases: [

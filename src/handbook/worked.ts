@@ -23,6 +23,9 @@ function say(length: Length, metric: boolean): string {
 const LENGTH =
   /(?<![\d./,$-])(\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,4})?) ?(mm|cm|"|in(?:ch(?:es)?)?|'|ft|feet|foot|m(?![a-z]))?(?![\d%/])/g;
 
+const FEET_AND_INCHES =
+  /(?<!\d)(\d{1,2}) ?(?:'|ft|feet) ?(\d{1,2}(?:[ -]\d{1,2}\/\d{1,2})?) ?(?:"|in(?:ch(?:es)?)?(?![a-z]))/g;
+
 /** Inches in one of a unit, by its first letters. */
 const UNITS: readonly (readonly [RegExp, number])[] = [
   [/^mm$/, 1 / 25.4],
@@ -33,7 +36,11 @@ const UNITS: readonly (readonly [RegExp, number])[] = [
 
 /** Lengths in ticks, each with its unit as written; bare ones are inches, or millimeters for somebody metric. */
 function lengthsIn(text: string, metric: boolean): readonly { readonly length: Length; readonly unit: string }[] {
-  return [...text.matchAll(LENGTH)].flatMap(({ 1: figure = '', 2: unit = '' }) => {
+  const whole = text.replace(
+    FEET_AND_INCHES,
+    (_, foot: string, inch: string) => `${Number(foot) * 12 + (numberIn(inch) ?? 0)}"`,
+  );
+  return [...whole.matchAll(LENGTH)].flatMap(({ 1: figure = '', 2: unit = '' }) => {
     const value = numberIn(figure);
     if (value === undefined) return [];
     const factor = UNITS.find(([name]) => name.test(unit))?.[1] ?? (unit === '' && metric ? 1 / 25.4 : 1);
