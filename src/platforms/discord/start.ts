@@ -4,6 +4,7 @@ import { REST } from '@discordjs/rest';
 import { Client, type ClientOptions, Events, GatewayDispatchEvents, Options } from 'discord.js';
 import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
 import { InteractionResponseType, verifyKey } from 'discord-interactions';
+import { Agent } from 'undici';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
 import { suggest } from '../../chat/suggest.ts';
@@ -15,6 +16,12 @@ import { cameOf } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
 import { receive } from './receive.ts';
 import { type DiscordContext, looksFor, waitOnClock, wireOf } from './types.ts';
+
+/**
+ * Of the undici that the REST client is made for. Another version loaded first, such as the one of Slack's socket, would send
+ * its requests otherwise, and none that has a file goes through that one.
+ */
+const OWN_AGENT = new Agent();
 
 // The gateway: Discord's own connection, which reconnects, resumes and keeps to its rate limits by itself.
 
@@ -60,7 +67,7 @@ export function clientOf({ shards, api }: Pick<GatewaySettings, 'shards' | 'api'
           shardCount: shards.of,
         }
       : {}),
-    ...(api === undefined ? {} : { rest: { api } }),
+    rest: { agent: OWN_AGENT, ...(api === undefined ? {} : { api }) },
   };
   return new Client(options);
 }
@@ -215,7 +222,7 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
 
 /** A REST client with the bot's token. */
 export function restOf({ token, api }: Pick<DiscordSettings, 'token' | 'api'>): REST {
-  return new REST({ version: '10', ...(api === undefined ? {} : { api }) }).setToken(token);
+  return new REST({ version: '10', agent: OWN_AGENT, ...(api === undefined ? {} : { api }) }).setToken(token);
 }
 
 /** Tells whoever set it off that it is not answered now; not for what is typed ahead, which nobody waits for. */
