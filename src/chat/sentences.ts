@@ -15,7 +15,7 @@ import type { Parsed, ParsedCommand } from './command-line.ts';
 const BROAD = ['help', 'safety', 'sources'];
 
 /** Worked out from rooms: without one, the patterns only knew a word. */
-const FROM_ROOMS = ['trim list', 'trim finish', 'trim reset'];
+const FROM_ROOMS = ['trim list', 'trim finish'];
 
 /** Intents that are worked out from the same sizes as planks and are told apart by their words. */
 const OVER_PLANKS = ['floor enough', 'floor area', 'floor estimate'];
