@@ -144,12 +144,11 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     const planks = await clock.run({ url, secret: SECRET, ask: PLANKS, count: size === 'quick' ? 10 : 60 });
     const crowd = size === 'quick' ? 10 : 60;
     const crowded = await clock.run({ url, secret: SECRET, ask: PLANKS, count: crowd, atOnce: crowd });
-    const value = buttonValue(planks.last);
-    const kept = await pacesOf(clock, url, { press: 'sources', value }, size);
+    const kept = await pacesOf(clock, url, sectionButton(planks.last), size);
     const grown = await growth(clock, url, size);
     return [
       ...figures('tape', tape, bare),
-      ...figures('sources of a kept answer', kept, bare),
+      ...figures('section of a kept answer', kept, bare),
       metric('slack', '12 x 14 ft planks with picture, ms, p50', percentile(planks.times, 0.5)),
       metric('slack', '12 x 14 ft planks with picture, ms, p95', percentile(planks.times, 0.95), { below: 300 }),
       metric('slack', 'slowest acknowledgement, ms', Math.max(tape.slowestAck, kept.slowestAck, planks.slowestAck), {
@@ -167,11 +166,12 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   }
 }
 
-/** The id that the buttons of an answer carry. */
-function buttonValue(message: Readonly<Record<string, unknown>>): string {
-  const found = /"action_id":"sources"[^}]*\}?[^}]*"value":"([\w-]+)"/.exec(JSON.stringify(message))?.[1];
-  if (found === undefined) throw new Error('an answer without a button for its sources');
-  return found;
+/** A button that opens a section of an answer: its action, and the id that it carries. */
+function sectionButton(message: Readonly<Record<string, unknown>>): { readonly press: string; readonly value: string } {
+  const found = /"action_id":"(section\.why)"[^}]*\}?[^}]*"value":"([\w-]+)"/.exec(JSON.stringify(message));
+  const [, press, value] = found ?? [];
+  if (press === undefined || value === undefined) throw new Error('an answer without a button for its why');
+  return { press, value };
 }
 
 /** p50 and p99 at both paces, and how they stand to the bare handler's. */
