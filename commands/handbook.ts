@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
-import { cautionsFor } from '../src/figures/safety-figures.ts';
+import { cautionsFor, TASKS } from '../src/figures/safety-figures.ts';
 import { ENTRIES, entryOf } from '../src/handbook/all-entries.ts';
 import { entryText } from '../src/handbook/answer.ts';
 import { type Entry, TOPICS } from '../src/handbook/entry.ts';
@@ -115,19 +115,6 @@ export default defineCommand({
     });
   },
 });
-
-const TASKS = [
-  'laying',
-  'tear-out',
-  'nailing',
-  'cutting',
-  'sanding',
-  'levelling',
-  'subfloor',
-  'painting',
-  'lifting',
-  'leak',
-] as const;
 
 function cautionsOf({ cautions = [] }: Entry): readonly Caution[] {
   const known = TASKS.flatMap((task) => cautionsFor(task));
