@@ -288,7 +288,7 @@ function problemLines({ problems, example }: Problems, sheet: TerminalPage): rea
 }
 
 /** The questions that are open, each with what was read of it, and one line that would be accepted. */
-function questionLines({ problems, example }: Problems, sheet: TerminalPage): readonly string[] {
+function questionLines({ problems, example, choices = [] }: Problems, sheet: TerminalPage): readonly string[] {
   const [first] = problems;
   const fix = problems.find((problem) => problem.fix !== undefined)?.fix;
   return [
@@ -297,6 +297,7 @@ function questionLines({ problems, example }: Problems, sheet: TerminalPage): re
         ? title(expected, sheet)
         : hanging('- ', got === '' ? expected : `${expected} (${TERMINAL.read}: ${got})`, sheet),
     ),
+    ...choices.flatMap(({ label, ask }) => hanging('- ', `${label}: ${ask}`, sheet)),
     ...(first.got === '' || first.got.length > 60 ? [] : wrap(`${TERMINAL.read}: ${first.got}`, sheet.width)),
     ...(fix === undefined ? [] : hanging(`${TERMINAL.type}: `, fix, sheet)),
     ...(example === undefined ? [] : hanging(`${TERMINAL.example}: `, example, sheet)),
