@@ -106,6 +106,8 @@ function merged(
   else if (given.areas[0] !== undefined && byArea)
     set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
   else if (open === 'room' && pairIn(plain) !== undefined) set(place, pairIn(plain) ?? '');
+  else if (byArea && !texts.has('box') && isBareBox(plain))
+    set('box', `${BARE_BOX.exec(plain)?.[1]} ${/\d ?m/.test(before ?? '') ? 'm²' : 'sq ft'}`);
   else if (byArea && !found && BARE.test(plain)) set('area', `${BARE.exec(plain)?.[1]} sq ft`);
   const spacing = command === 'prep squeaks' ? SPACING.exec(plain)?.[1] : undefined;
   if (spacing !== undefined) set('spacing', `${spacing} in`);
@@ -140,6 +142,14 @@ const MOST_A_BOX = 45;
 
 /** A bare number that corrects an area. */
 const BARE = /^[^\d]{0,24}(?<![\d.,$])(\d{2,5})[^\d]{0,12}$/;
+/** A number alone, where what a box covers is still open. */
+const BARE_BOX = /^(?:about |its |it's |they are )?(\d{1,2}(?:[.,]\d{1,2})?)(?: each| a box)?[.!?]?$/;
+
+function isBareBox(plain: string): boolean {
+  const figure = Number(BARE_BOX.exec(plain)?.[1]?.replace(',', '.'));
+  return figure >= 1 && figure <= MOST_A_BOX;
+}
+
 const SPACING = /(?<![\d.,])(12|16|19\.2|24)(?![\d.,]*\d)/;
 
 /** A plank that was said, or what its box holds; with rooms known, the exact count takes the place of an estimate. */

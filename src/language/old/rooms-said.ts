@@ -63,7 +63,9 @@ export function roomsSaid(
     if (count && mention) {
       const following = given.slice(i + 1).findIndex((next, j) => next !== undefined || corner[i + 1 + j]);
       const group = following < 0 ? pairs.length - i : following + 1;
-      if (group !== 1 && group !== count.n)
+      // “3 rooms: 10x12, 11x13 and hall 3x14” counts the hall too.
+      const toTheEnd = pairs.length - i === count.n;
+      if (group !== 1 && group !== count.n && !toTheEnd)
         doubt = { why: 'rooms counted', got: `${count.got} ${mention.name || 'rooms'}` };
       shared = mention.name.replace(/s$/, '');
       left = group;
