@@ -60,7 +60,7 @@ export const KERF: Cited<Length> = {
 
 export const MISTAKES_PERCENT: Cited<number> = {
   name: 'Allowance for mistakes',
-  said: '3 % of the computed planks',
+  said: '3% of the computed planks',
   value: 3,
   source: TRADE_CUSTOM,
 };
@@ -74,14 +74,14 @@ export const STAIR_STEP: Cited<{ readonly imperial: Length; readonly metric: Len
 
 export const RULE_OF_THUMB_PERCENT: Cited<number> = {
   name: 'Rule-of-thumb waste, straight laying',
-  said: '5–10 % of the area; shown only beside the computed figure',
+  said: '5–10% of the area; shown only beside the computed figure',
   value: 10,
   source: TRADE_CUSTOM,
 };
 
 export const HERRINGBONE_THUMB_PERCENT: Cited<number> = {
   name: 'Rule-of-thumb waste, herringbone',
-  said: '15–20 % of the area; shown only beside the computed figure',
+  said: '15–20% of the area; shown only beside the computed figure',
   value: 15,
   source: TRADE_CUSTOM,
 };
@@ -89,7 +89,7 @@ export const HERRINGBONE_THUMB_PERCENT: Cited<number> = {
 /** How far a printed carton area may differ from size × count, since printed sizes are nominal. */
 const NOMINAL_PERCENT: Cited<number> = {
   name: 'Printed carton area against size × count',
-  said: 'within 2 %',
+  said: 'within 2%',
   value: 2,
   source: COMMON_PRACTICE,
 };
@@ -104,14 +104,14 @@ export const LONGEST_ACCLIMATION: Cited<number> = {
 
 export const LAYING_DIRECTION: Cited<string> = {
   name: 'Way the rows run',
-  said: 'along the longer side of the room, unless told',
+  said: 'along the longer side of the room, unless you say otherwise',
   value: 'long',
   source: COMMON_PRACTICE,
 };
 
 export const SPARES: Cited<number> = {
   name: 'Planks kept for repairs',
-  said: 'none beyond what the last carton leaves, unless told; a few of the lot are worth keeping',
+  said: 'none beyond what the last carton leaves, unless you say so; a few of the lot are worth keeping',
   value: 0,
   source: TRADE_CUSTOM,
 };
@@ -119,7 +119,7 @@ export const SPARES: Cited<number> = {
 /** Possible error of a wall length, for the confidence in the carton count. */
 export const WALL_DOUBT: Cited<Length> = {
   name: 'Wall measured off by',
-  said: '1/2 in, where nothing is told',
+  said: '1/2 in, where you give none',
   value: inches(0.5),
   source: CAUTIOUS_DEFAULT,
 };

@@ -21,7 +21,7 @@ const concrete = (method: string): Source => ({
 
 /** Percent moisture content, pounds per 1000 sq ft in 24 h, percent relative humidity, percent by carbide. */
 export const MOISTURE_LIMITS: Readonly<Record<MoistureKind, Cited<number>>> = {
-  wood: { name: 'Moisture of a wood subfloor', said: 'at most 12 %', value: 12, source: WOOD },
+  wood: { name: 'Moisture of a wood subfloor', said: 'at most 12%', value: 12, source: WOOD },
   chloride: {
     name: 'Moisture of concrete, calcium chloride test',
     said: 'at most 3 lb per 1000 sq ft in 24 h, or the flooring maker’s limit; 5 lb is common for plank',
@@ -30,19 +30,19 @@ export const MOISTURE_LIMITS: Readonly<Record<MoistureKind, Cited<number>>> = {
   },
   rh: {
     name: 'Moisture of concrete, humidity inside the slab',
-    said: 'at most 75 % RH, or the flooring maker’s limit; 85 % is common for plank',
+    said: 'at most 75% RH, or the flooring maker’s limit; 85% is common for plank',
     value: 75,
     source: concrete('F2170'),
   },
   cement: {
     name: 'Moisture of a cement screed, carbide (CM) test',
-    said: 'at most 2 % CM, 1.8 % where it is heated, or the flooring maker’s limit',
+    said: 'at most 2% CM, 1.8% where it is heated, or the flooring maker’s limit',
     value: 2,
     source: CARBIDE,
   },
   gypsum: {
     name: 'Moisture of a calcium sulfate (anhydrite) screed, carbide (CM) test',
-    said: 'at most 0.5 % CM, or the flooring maker’s limit',
+    said: 'at most 0.5% CM, or the flooring maker’s limit',
     value: 0.5,
     source: CARBIDE,
   },
@@ -52,7 +52,7 @@ export const MOISTURE_LIMITS: Readonly<Record<MoistureKind, Cited<number>>> = {
 export const MOISTURE_STOPS: Readonly<Record<MoistureKind, Cited<number>>> = {
   wood: {
     name: 'Wood is kept below',
-    said: '20 % moisture: serious decay needs fiber saturation, about 30 %',
+    said: '20% moisture: serious decay needs fiber saturation, about 30%',
     value: 20,
     source: {
       title: 'Improvements in decay resistance based on moisture exclusion',
@@ -69,19 +69,19 @@ export const MOISTURE_STOPS: Readonly<Record<MoistureKind, Cited<number>>> = {
   },
   rh: {
     name: 'Concrete too wet to wait for, humidity inside the slab',
-    said: '90 % RH and more',
+    said: '90% RH and more',
     value: 90,
     source: CAUTIOUS_DEFAULT,
   },
   cement: {
     name: 'Cement screed too wet to wait for, carbide (CM) test',
-    said: '4 % CM and more',
+    said: '4% CM and more',
     value: 4,
     source: CAUTIOUS_DEFAULT,
   },
   gypsum: {
     name: 'Calcium sulfate screed too wet to wait for, carbide (CM) test',
-    said: '1 % CM and more',
+    said: '1% CM and more',
     value: 1,
     source: CAUTIOUS_DEFAULT,
   },
@@ -92,15 +92,15 @@ export const MOISTURE_RANGES: Readonly<
   Record<MoistureMethod, Cited<{ readonly least: number; readonly most: number }>>
 > = {
   wood: range('a wood meter', 1, 60, '%'),
-  chloride: range('a calcium chloride test', 0.1, 30, 'lb'),
+  chloride: range('a calcium chloride test', 0.1, 30, ' lb'),
   rh: range('a humidity probe in a slab', 10, 100, '% RH'),
   cm: range('a carbide test', 0.1, 15, '% CM'),
 };
 
 function range(name: string, least: number, most: number, unit: string) {
   return {
-    name: `Readings taken from ${name}`,
-    said: `from ${least} to ${most} ${unit}; others are asked back`,
+    name: `Readings from ${name}`,
+    said: `from ${least} to ${most}${unit}; others are asked back`,
     value: { least, most },
     source: CAUTIOUS_DEFAULT,
   };
@@ -129,8 +129,8 @@ export const CONCRETE_TESTS: Cited<{ readonly first: number; readonly more: numb
 };
 
 export const METHOD_NOT_GIVEN: Cited<string> = {
-  name: 'Method of moisture readings, untold',
-  said: 'a meter on wood, where no unit is told and nothing speaks of concrete; on concrete the test is asked for',
+  name: 'Method of moisture readings, if not given',
+  said: 'a meter on wood, where no unit is given and nothing hints at concrete; on concrete I ask for the test',
   value: 'wood',
   source: CAUTIOUS_DEFAULT,
 };
@@ -155,7 +155,7 @@ export const DRY_WITHIN: Cited<{ readonly from: number; readonly to: number }> =
 
 /** Square feet. */
 export const MOULD_AREA: Cited<number> = {
-  name: 'Mould that you may clean up yourself',
+  name: 'Mold that you may clean up yourself',
   said: 'under about 10 sq ft',
   value: 10,
   source: { title: 'Mold cleanup in your home', publisher: 'US EPA', standing: 'reported' },

@@ -30,7 +30,7 @@ const MARGIN_US: Cited<number> = {
 };
 
 const MARGIN_ELSEWHERE: Cited<number> = {
-  name: 'House elsewhere, or told in metric, whose untested resilient floor is refused',
+  name: 'House elsewhere, or with metric sizes, whose untested resilient floor is refused',
   said: 'built up to 2005; later only with proof (sale ended in the UK in 1999, in Australia in 2003)',
   value: 2005,
   source: CAUTIOUS_DEFAULT,

@@ -201,14 +201,14 @@ const LIFT_LIMITS: Cited<string> = {
 };
 
 export const LIFT_HEIGHTS: Cited<{ readonly from: Length; readonly to: Length }> = {
-  name: 'Hands at a lift, untold',
+  name: 'Hands at a lift, if not given',
   said: 'from 4 in over the floor, under a carton, to 30 in, a table; in metric 10 and 75 cm',
   value: { from: inches(4), to: inches(30) },
   source: COMMON_PRACTICE,
 };
 
 export const LIFT_REACHES: Cited<Length> = {
-  name: 'Reach of a lift, untold',
+  name: 'Reach of a lift, if not given',
   said: '10 in or 25 cm from the ankles: the nearest that the equation counts',
   value: inches(10),
   source: MANUAL,
@@ -221,7 +221,7 @@ export const LIFT_WAY: Cited<{
   readonly grip: string;
   readonly twist: number;
 }> = {
-  name: 'Way of a lift, untold',
+  name: 'Way of a lift, if not given',
   said: 'once a minute for an hour, no twist, a poor grip (the strictest), set down with care, by two hands, standing',
   value: { often: 1, hours: 1, grip: 'poor', twist: 0 },
   source: CAUTIOUS_DEFAULT,

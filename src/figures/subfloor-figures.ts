@@ -92,14 +92,14 @@ export const SQUEAK_SPACING: Cited<Length> = {
 };
 
 export const PANEL_THICKNESS: Cited<Length> = {
-  name: 'Thickness of a subfloor panel, untold',
+  name: 'Thickness of a subfloor panel, if not given',
   said: '3/4 in; measure at a vent or a cut',
   value: inches(0.75),
   source: COMMON_PRACTICE,
 };
 
 export const SCREW_PACK: Cited<number> = {
-  name: 'Screws in a pack, untold',
+  name: 'Screws in a pack, if not given',
   said: '100',
   value: 100,
   source: COMMON_PRACTICE,
@@ -113,7 +113,7 @@ export const SCREW_STEPS: Cited<{ readonly imperial: Length; readonly metric: Le
 };
 
 export const JOIST_RUN: Cited<string> = {
-  name: 'Way the joists run, untold',
+  name: 'Way the joists run, if not given',
   said: 'along the short side of a noisy section, up the plan of a patch; look at the rows of nails',
   value: 'short',
   source: COMMON_PRACTICE,
@@ -121,7 +121,7 @@ export const JOIST_RUN: Cited<string> = {
 
 export const LARGEST_PATCH: Cited<Length> = {
   name: 'Largest patch worked out',
-  said: '12 ft each way; beyond, a floor is laid anew',
+  said: '12 ft each way; beyond that the whole floor is replaced',
   value: feet(12),
   source: CAUTIOUS_DEFAULT,
 };
@@ -260,7 +260,7 @@ export const ENGINEERED_JOIST: Cited<string> = {
 };
 
 export const JOIST_DEPTH: Cited<Length> = {
-  name: 'Depth of a joist, untold',
+  name: 'Depth of a joist, if not given',
   said: '5 1/2 in, the shallowest that is met: its limits are the strictest',
   value: inches(5.5),
   source: CAUTIOUS_DEFAULT,
@@ -274,7 +274,7 @@ export const JOIST_WIDTH: Cited<Length> = {
 };
 
 export const JOIST_SPACING: Cited<Length> = {
-  name: 'Joists, centre to centre',
+  name: 'Joists, center to center',
   said: '16 in; 12, 19.2 and 24 in are met too',
   value: inches(16),
   source: COMMON_PRACTICE,
@@ -338,17 +338,17 @@ export const NAILED_FLATNESS_METRIC: Cited<readonly FlatnessLimit[]> = {
 
 /** Cubic feet a bag fills, and its weight in pounds. */
 export const LEVELLER_YIELD: Cited<{ readonly cubicFeet: number; readonly pounds: number }> = {
-  name: 'A bag of levelling compound fills',
+  name: 'A bag of leveling compound fills',
   said: '0.45 cu ft per 50 lb; bags differ, 0.42 to 0.52: take the bag’s own figure',
   value: { cubicFeet: 0.45, pounds: 50 },
-  source: { title: 'Makers’ coverage tables for levelling compound', standing: 'reported' },
+  source: { title: 'Makers’ coverage tables for leveling compound', standing: 'reported' },
 };
 
 const FILL_VOLUME: Cited<string> = {
-  name: 'Levelling compound',
+  name: 'Leveling compound',
   said: 'area × mean depth; a feathered ramp ½ × area × height',
   value: 'area × mean depth',
-  source: { title: 'Trade guidance for levelling', standing: 'reported' },
+  source: { title: 'Trade guidance for leveling', standing: 'reported' },
 };
 
 /** Fraction of area × deepest gap: a parabolic section, and a paraboloid bowl. */
@@ -361,10 +361,10 @@ export const DIP_FILL: Cited<Readonly<Record<DipShape, number>>> = {
 
 /** Pounds per square foot and inch of depth, wet; plans use the heavy end. */
 export const LEVELLER_WEIGHT: Cited<{ readonly light: number; readonly heavy: number }> = {
-  name: 'What levelling compound weighs as it is poured',
-  said: '12–14 lb a sq ft for each inch of depth; reckoned with 14',
+  name: 'What leveling compound weighs as it is poured',
+  said: '12–14 lb a sq ft for each inch of depth; figured with 14',
   value: { light: 12, heavy: 14 },
-  source: { title: 'Trade guidance for levelling', standing: 'reported' },
+  source: { title: 'Trade guidance for leveling', standing: 'reported' },
 };
 
 export const DEEPEST_DIP: Cited<DeepestDip> = {
@@ -376,28 +376,28 @@ export const DEEPEST_DIP: Cited<DeepestDip> = {
 
 /** Pounds per square foot over the area of the dip itself. */
 export const HEAVIEST_FILL: Cited<number> = {
-  name: 'Levelling compound on a wood floor that is a question about its structure first',
+  name: 'Leveling compound on a wood floor that is a question about its structure first',
   said: 'over 5 lb a sq ft (24 kg/m²) of the dip’s own area',
   value: 5,
   source: CAUTIOUS_DEFAULT,
 };
 
 export const POUR_DEPTH: Cited<Length> = {
-  name: 'Deepest pour of levelling compound at once',
+  name: 'Deepest pour of leveling compound at once',
   said: '1 in; the bag’s own figure wins',
   value: inches(1),
   source: TRADE_CUSTOM,
 };
 
 export const LEVELLER_DRIES: Cited<number> = {
-  name: 'Levelling compound dries, untold',
+  name: 'Leveling compound dries, if not given',
   said: '24 h; the bag’s own figure wins',
   value: 24,
   source: TRADE_CUSTOM,
 };
 
 export const LEVEL_TAKEN: Cited<string> = {
-  name: 'Floor and line of flatness readings, untold',
+  name: 'Floor and line of flatness readings, if not given',
   said: 'a wood floor, for it carries the least, and depths below a straightedge',
   value: 'wood',
   source: CAUTIOUS_DEFAULT,

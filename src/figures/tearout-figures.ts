@@ -19,7 +19,7 @@ const CRI = {
 const COLLECTION = { title: 'Bulky waste: collection rules of a US city', standing: 'published' } as const;
 
 export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number; readonly aWeek: number }> = {
-  name: 'Bundle at the kerb',
+  name: 'Bundle at the curb',
   said: 'at most 4 ft long and 50 lb, at most 10 rolls a week; cans of at most 32 gallons; ask your own hauler',
   value: { length: feet(4), kilograms: 50 * KILOGRAMS_PER_POUND, aWeek: 10 },
   source: COLLECTION,
@@ -28,14 +28,14 @@ export const BUNDLE: Cited<{ readonly length: Length; readonly kilograms: number
 /** Share of the carpet alone when the weight is given with its pad, but no less than the usual carpet weight. */
 export const CARPET_SHARE: Cited<number> = {
   name: 'Carpet in the weight of carpet with pad',
-  said: '45 %, and no less than carpet alone usually weighs',
+  said: '45%, and no less than carpet alone usually weighs',
   value: 0.45,
   source: CAUTIOUS_DEFAULT,
 };
 
 export const ONE_PERSON: Cited<number> = {
   name: 'What one person lifts',
-  said: '35 lb: a cautious standard, tell your own as carry',
+  said: '35 lb: a cautious default; give your own as carry',
   value: 35 * KILOGRAMS_PER_POUND,
   source: TRADE_CUSTOM,
 };
@@ -144,7 +144,7 @@ const CARPET_LIFE: Cited<{ readonly least: number; readonly most: number }> = {
 };
 
 export const COVERING_NOT_GIVEN: Cited<string> = {
-  name: 'Floor that comes up, untold',
+  name: 'Floor that comes up, if not given',
   said: 'carpet with its pad',
   value: 'carpet',
   source: TRADE_CUSTOM,
@@ -242,7 +242,7 @@ export const LOOSE_PAD = loose('pad alone', 62, {
 
 export const PAD_SHARE: Cited<number> = {
   name: 'Pad in carpet debris, by volume',
-  said: 'half: the factor of 105 lb a cubic yard assumes 50 % carpet and 50 % pad',
+  said: 'half: the factor of 105 lb a cubic yard assumes 50% carpet and 50% pad',
   value: 0.5,
   source: { title: 'Portfolio Manager help: waste weights by volume', publisher: 'US EPA', standing: 'reported' },
 };

@@ -41,7 +41,7 @@ export const SAW_REACH: Cited<number> = {
 
 export const JOINTS: Cited<string> = {
   name: 'Joints of baseboard',
-  said: 'moulded base: inside corners coped; square-edged base: inside corners butted; outside corners of either mitered',
+  said: 'molded base: inside corners coped; square-edged base: inside corners butted; outside corners of either mitered',
   value: 'cope or butt inside, miter outside',
   source: { title: 'NAVEDTRA 14044', publisher: 'US Navy', section: 'p. 208', standing: 'published' },
 };
@@ -54,7 +54,7 @@ const SCARF_JOINT: Cited<number> = {
 };
 
 export const STUD_SPACING: Cited<Length> = {
-  name: 'Studs, centre to centre',
+  name: 'Studs, center to center',
   said: '16 in (24 in in some walls)',
   value: inches(16),
   source: { title: 'International Residential Code', section: 'R602.3(5)', standing: 'reported' },
@@ -68,15 +68,15 @@ export const GLUE_UP: Cited<Length> = {
 };
 
 export const SHOE: Cited<Length> = {
-  name: 'Shoe moulding',
+  name: 'Shoe molding',
   said: '1/2 x 3/4 in, nailed to the baseboard, never to the floor',
   value: inches(0.5),
   source: { title: 'NAVEDTRA 14044; This Old House (nailed to the baseboard)', standing: 'reported' },
 };
 
 export const BREAKS: Cited<{ readonly least: number; readonly usual: number; readonly most: number }> = {
-  name: 'Boards that break when taken off',
-  said: '5–25 %, 10 % where none is told',
+  name: 'Boards that break coming off',
+  said: '5–25%, 10% if you give none',
   value: { least: 500, usual: 1000, most: 2500 },
   source: COMMON_PRACTICE,
 };
@@ -90,7 +90,7 @@ export const STICKS: Cited<readonly Length[]> = {
 
 export const SQUARE_CORNERS: Cited<number> = {
   name: 'Corners of a room, unmeasured',
-  said: 'taken as square: 90°; measure them, walls wander',
+  said: 'assumed square: 90°; measure them, walls wander',
   value: 90,
   source: COMMON_PRACTICE,
 };
@@ -205,7 +205,7 @@ export const LEAST_IN_STUD: Cited<Length> = {
 
 /** A stud closer to an end than half its own width takes the same nails as the framing there. */
 export const SAME_STUD: Cited<Length> = {
-  name: 'Stud taken as the framing at an end',
+  name: 'Stud assumed as the framing at an end',
   said: 'nearer than 3/4 in, half its width',
   value: inches(0.75),
   source: COMMON_PRACTICE,
@@ -237,7 +237,7 @@ export const CAULK_TUBE: Cited<number> = {
   said: '10.1 fl oz = 18.23 in³; feet = in³ ÷ (bead² in in² × 12): 24.3 ft at 1/4 x 1/4 in',
   value: 10.1 * 0.0295735295625,
   source: {
-    title: 'NIST Handbook 44, appendix C (231 in³ a gallon); length derived',
+    title: 'NIST Handbook 44, appendix C; length derived',
     publisher: 'NIST',
     standing: 'published',
   },
@@ -255,7 +255,7 @@ export const CAULK_FIGURES = [CAULK_BEAD, CAULK_TUBE, NAIL_HOLE] as const;
 /** Square meters per liter: 350 ft² per US gallon. */
 export const PAINT_COVERAGE: Cited<number> = {
   name: 'What paint covers',
-  said: '350–400 sq ft a gallon, a quart 100; reckoned with 350',
+  said: '350–400 sq ft a gallon, a quart 100; figured with 350',
   value: (350 * 0.09290304) / 3.785411784,
   source: { title: 'almanac.com on how far paint goes', standing: 'reported' },
 };
@@ -286,7 +286,7 @@ export const PAINT_FIGURES = [PAINT_COVERAGE, PAINT_COATS, TRIM_HEIGHT, SANDING]
 // Floor edges at doorways and stairs.
 
 export const LEVEL_FLOORS: Cited<Length> = {
-  name: 'Floors level enough for a T-moulding',
+  name: 'Floors level enough for a T-molding',
   said: 'within 1/8 in; a lower floor takes a reducer, a higher one, carpet or a track an end cap',
   value: inches(0.125),
   source: COMMON_PRACTICE,
