@@ -189,8 +189,12 @@ class OwnerAccess implements ProjectAccess {
   }
 
   async inUse(covering = this.#covering): Promise<Project | undefined> {
-    const { inUse } = (await this.person()) ?? {};
-    const project = inUse === undefined ? undefined : await this.#project(inUse, covering);
+    const { inUse, projects = [] } = (await this.person()) ?? {};
+    const [only, ...others] = projects;
+    // Whoever was given one project, and has none of their own, means that one.
+    const given = only && others.length === 0 && only.role !== 'owner' ? only.id : undefined;
+    const id = inUse ?? given;
+    const project = id === undefined ? undefined : await this.#project(id, covering);
     return project?.state.kind === 'deleted' ? undefined : project;
   }
 

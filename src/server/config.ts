@@ -8,24 +8,23 @@ import type { z } from 'zod';
 import type { DiscordConfig, SlackSettings } from '../platforms/platform.ts';
 import { settingFacts, settings } from './environment.ts';
 
-// What the environment tells of settings: secrets out of files, and variables that no setting has.
+// Settings from environment variables, with secrets from files, and variables that match no setting.
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 
-/** Settings as texts, and what cannot be read, each in a line that begins with its variable. */
+/** Settings as texts, and errors that each start with the variable's name. */
 interface ReadLine {
   readonly given: Readonly<Record<string, string>>;
   readonly faults: readonly string[];
-  /** What was told and has no use, which hinders nothing. */
+  /** Variables that have no effect and do no harm. */
   readonly doubts: readonly string[];
 }
 
-/** The tests' own. */
 const NOT_OURS = /^FLOORHAND_(TEST_\w+|REQUIRE_SERVICES)$/;
-/** Letters to change at most for a name to be a slip of a setting's; fewer in a short one. */
+/** Letters that may differ for a name to count as a typo of a setting; fewer in a short name. */
 const SLIP = 2;
 
-/** Reads variables and the files of secrets; an empty variable counts as not set. */
+/** An empty variable counts as not set. */
 function settingsFromEnvironment(environment: Environment): ReadLine {
   const facts = settingFacts();
   const given: Record<string, string> = {};
@@ -34,7 +33,7 @@ function settingsFromEnvironment(environment: Environment): ReadLine {
   for (const { name, secret } of facts) {
     const value = environment[name] ?? '';
     const file = secret ? (environment[`${name}_FILE`] ?? '') : '';
-    if (value !== '' && file !== '') faults.push(`${name}: told twice, here and in ${name}_FILE; unset one of them`);
+    if (value !== '' && file !== '') faults.push(`${name}: set twice, here and in ${name}_FILE; unset one of them`);
     else if (file !== '') {
       const read = contentOf(file);
       if ('why' in read) faults.push(`${name}_FILE: the file ${file} ${read.why}`);
@@ -59,7 +58,7 @@ function slipOf(name: string): number {
   return Math.min(SLIP, Math.max(1, Math.floor((name.length - 'FLOORHAND_'.length) / 4)));
 }
 
-/** The text of a secret's file without the line end that editors leave. */
+/** Without the newline that editors add. */
 function contentOf(file: string): { readonly text: string } | { readonly why: string } {
   try {
     const text = readFileSync(file, 'utf8').replace(/\r?\n$/, '');
@@ -75,46 +74,46 @@ function contentOf(file: string): { readonly text: string } | { readonly why: st
   }
 }
 
-/** What whoever runs the bot has chosen. */
+/** What the operator has chosen. */
 export interface Config {
   readonly units: 'imperial' | 'metric';
   readonly decimal: '.' | ',';
   readonly currency: string;
-  /** File for the terminal's history; empty for none. */
+  /** The terminal's history file; empty for none. */
   readonly history: string;
-  /** Folder for the pictures of the terminal's answers. */
+  /** Folder for pictures in the terminal's answers. */
   readonly pictures: string;
-  /** Address of the server that keeps projects; empty for the data folder. */
+  /** Address of the project database; empty to use the data folder. */
   readonly store: string;
-  /** The data folder; empty for the one that the system has for it. */
+  /** Empty for the system's default. */
   readonly data: string;
   /** Where the HTTP server listens. */
   readonly http: { readonly host: string; readonly port: number };
-  /** The address that people reach the HTTP server by, without a slash at its end; empty where it is not told. */
+  /** Public address of the HTTP server, without a trailing slash; empty if unknown. */
   readonly address: string;
   readonly log: 'silent' | 'error' | 'warn' | 'info' | 'debug';
-  /** Where metrics are read: at a place of their own, and on the HTTP server with a token; nowhere without either. */
+  /** Where metrics can be read: on a port of their own, and on the HTTP server with a token; nowhere without either. */
   readonly metrics: { readonly at?: { readonly host: string; readonly port: number }; readonly token: string };
   readonly limits: Limits;
   readonly discord: DiscordConfig;
   readonly slack: SlackSettings;
 }
 
-/** What one person, one server and one ask may take. */
+/** Limits per person, per server and per request. */
 interface Limits {
   readonly asksPerMinute: number;
   readonly serverAsksPerMinute: number;
-  /** Worker threads; 0 for as many as the machine bears. */
+  /** 0: as many as the machine can handle. */
   readonly workers: number;
-  /** Searches that may wait, of all and of one person. */
+  /** Searches that may wait, in total and per person. */
   readonly queue: number;
   readonly queuePerPerson: number;
-  /** Seconds and megabytes that a search may take. */
+  /** Seconds and megabytes per search. */
   readonly askSeconds: number;
   readonly askMegabytes: number;
 }
 
-/** Reads the configuration; empty variables count as not set. Throws an Error that names every fault, and no secret. */
+/** Empty variables count as not set. Throws an Error that names every mistake but no secret. */
 export function readConfig(environment: Environment): Config {
   const { given, faults } = settingsFromEnvironment(environment);
   const result = settings.safeParse(given);
@@ -124,12 +123,12 @@ export function readConfig(environment: Environment): Config {
   return configOf(result.data);
 }
 
-/** What the environment tells that nothing reads, a sentence each. */
+/** Variables that nothing reads, one sentence each. */
 export function configDoubts(environment: Environment): readonly string[] {
   return settingsFromEnvironment(environment).doubts;
 }
 
-/** Every secret that was told, and the parts of an address that are one: what no log may hold. */
+/** Every secret, including the secret parts of an address: what no log may contain. */
 export function secretsOf(environment: Environment): readonly string[] {
   const { given } = settingsFromEnvironment(environment);
   const whole = settingFacts().flatMap(({ name, secret }) => (secret ? (given[name] ?? []) : []));
@@ -192,13 +191,11 @@ function configOf(read: z.output<typeof settings>): Config {
   };
 }
 
-// Where the data folder is when nobody chose one: where the system has a person's data.
-
-/** The folder chosen, else `floorhand` in the person's data home (XDG base directories; LOCALAPPDATA on Windows). */
+/** The folder chosen, or `floorhand` in the user's data home (XDG base directories; LOCALAPPDATA on Windows). */
 export function dataFolder(chosen: string, environment: Readonly<Record<string, string | undefined>>): string {
   if (chosen !== '') return chosen;
   const { XDG_DATA_HOME: given = '', LOCALAPPDATA: local = '' } = environment;
-  // The specification has relative paths count as not set.
+  // The specification says to ignore relative paths.
   if (isAbsolute(given)) return join(given, 'floorhand');
   if (isAbsolute(local)) return join(local, 'floorhand');
   return join(homedir(), '.local', 'share', 'floorhand');

@@ -6,10 +6,9 @@ import { dirname, resolve } from 'node:path';
 import type { Config } from './config.ts';
 import { doubt, type Finding, fault, ok } from './doctor-report.ts';
 
-/** The oldest Node that it runs on (package.json). */
+/** The oldest Node version that works (package.json). */
 const OLDEST = [20, 19] as const;
 
-/** Node's version, such as 24.1.0. */
 export function nodeFinding(version: string): Finding {
   const [major = 0, minor = 0] = version.split('.').map(Number);
   const [oldest, least] = OLDEST;
@@ -17,7 +16,7 @@ export function nodeFinding(version: string): Finding {
   return fault('Node', version, `Install Node ${oldest}.${least} or newer; 24 is what it is tried with most.`);
 }
 
-/** Whether a folder can be written to, or made where it is not yet. */
+/** Whether a folder can be written to, or created if it doesn't exist. */
 export async function folderFinding(about: string, folder: string, variable: string): Promise<Finding> {
   let there = resolve(folder);
   try {
@@ -38,7 +37,6 @@ export async function folderFinding(about: string, folder: string, variable: str
   return ok(about, there === resolve(folder) ? folder : `${folder}, which will be made`);
 }
 
-/** Whether a port can be had. */
 export async function portFinding(
   about: string,
   at: { readonly host: string; readonly port: number },
@@ -52,17 +50,16 @@ export async function portFinding(
   });
   if (code === '') return ok(about, `${where} is free`);
   if (code === 'EADDRINUSE')
-    return doubt(about, `${where} is taken`, `Fine if the bot runs already; else set ${variable} to another.`);
+    return doubt(about, `${where} is in use`, `Fine if the bot runs already; else set ${variable} to another.`);
   const why = code === 'EACCES' ? 'not allowed to this user' : `not to be had (${code})`;
   return fault(about, `${where} is ${why}`, `Set ${variable} to another, such as one above 1024.`);
 }
 
-/** Milliseconds that clocks may be apart before signatures of Slack and Discord, which are refused after minutes, come near to it. */
+/** Milliseconds of clock skew to warn about: Slack and Discord signatures are refused after a few minutes. */
 const SKEW = 30_000;
-/** No machine that runs this is set right before then. */
+/** A clock before this date must be wrong. */
 const BEFORE = Date.UTC(2026, 0, 1);
 
-/** This machine's clock, beside another one where there is one. */
 export function clockFinding(now: number, other?: { readonly of: string; readonly clock: number }): Finding {
   const about = 'Clock';
   const said = new Date(now).toISOString();
@@ -74,26 +71,27 @@ export function clockFinding(now: number, other?: { readonly of: string; readonl
   return ok(about, `${said}, as ${other.of} has it`);
 }
 
-// Whether tokens look like what they are: their form, and that they are of one application. Nothing is asked
-// of anybody.
+// Whether tokens look right and belong to the same application. Makes no requests.
 
 const PORTAL = 'Copy it again from the application’s page in Discord’s developer portal';
 const SLACK_PAGE = 'Copy it again from the app’s settings at Slack';
 
-/** The application's id: told, or the first part of the bot token, which is that id in base64 (known from use). */
+/**
+ * The application's id: set, or decoded from the first part of the bot token, which is the id in base64 (known from
+ * use).
+ */
 export function applicationOf({ token, application }: Config['discord']): string {
   if (application !== '') return application;
   const id = Buffer.from(token.split('.')[0] ?? '', 'base64url').toString('latin1');
   return /^\d{15,22}$/.test(id) ? id : '';
 }
 
-/** What was told of Discord. */
 export function discordFindings(discord: Config['discord']): readonly Finding[] {
   const { token, publicKey, application } = discord;
   const about = 'Discord';
   if (token === '') {
     const half = publicKey !== '' || application !== '';
-    if (!half) return [ok(about, 'not told of')];
+    if (!half) return [ok(about, 'not set up')];
     return [fault(about, 'the bot token is missing', 'Set FLOORHAND_DISCORD_TOKEN, or unset the others of Discord.')];
   }
   const parts = token.split('.');
@@ -111,7 +109,7 @@ export function discordFindings(discord: Config['discord']): readonly Finding[] 
     findings.push(
       doubt(
         about,
-        'the application’s id is not told',
+        'the application’s id is not set',
         'Set FLOORHAND_DISCORD_APPLICATION for npm run discord:register.',
       ),
     );
@@ -119,7 +117,7 @@ export function discordFindings(discord: Config['discord']): readonly Finding[] 
   return findings.length > 0 ? findings : [ok(about, `the token looks right; ${how}`)];
 }
 
-/** The link that adds the bot to a server: its commands and itself, and no permission, for it answers what it is asked only. */
+/** The link that adds the bot to a server. It requests no permissions, because the bot only replies to interactions. */
 export function inviteLink(application: string): string {
   const link = new URL('https://discord.com/oauth2/authorize');
   link.searchParams.set('client_id', application);
@@ -128,7 +126,7 @@ export function inviteLink(application: string): string {
   return link.href;
 }
 
-/** What was told of Slack. `lacks`: what is missing to start; `key`: what is wrong with the key, if anything. */
+/** `lacks`: what is missing to start; `key`: what is wrong with the key, if anything. */
 export function slackFindings(
   slack: Config['slack'],
   {
@@ -138,12 +136,12 @@ export function slackFindings(
   }: { readonly given: boolean; readonly lacks: readonly string[]; readonly key: string | undefined },
 ): readonly Finding[] {
   const about = 'Slack';
-  if (!given) return [ok(about, 'not told of')];
+  if (!given) return [ok(about, 'not set up')];
   const { botToken, appToken, signingSecret } = slack;
   const findings: Finding[] = lacks.map((lack) => fault(about, 'something is missing', `Set ${lack}.`));
   if (key !== undefined && slack.key !== '')
     findings.push(fault(about, key, 'Set FLOORHAND_KEY to what this prints: openssl rand -base64 32'));
-  // The forms are known from use; Slack does not promise them.
+  // Known from use; Slack doesn't guarantee these formats.
   if (botToken !== '' && !/^xoxb-\d+-(?:\d+-)?\w+$/.test(botToken))
     findings.push(doubt(about, 'the bot token has an unusual form', `${SLACK_PAGE}, under OAuth & Permissions.`));
   if (appToken !== '' && !/^xapp-\d-\w+-\d+-\w+$/.test(appToken))

@@ -1,19 +1,18 @@
 /** The doctor's findings: each check, its result, and what to do about it. */
 
-/** `ok`; `doubt`: it runs, and may not do as it should; `fault`: it does not run so. */
+/** `doubt`: it runs but may not work properly; `fault`: it doesn't run. */
 type Health = 'ok' | 'doubt' | 'fault';
 
 export interface Finding {
   readonly about: string;
   readonly health: Health;
   readonly said: string;
-  /** What to do, where something is to be done. */
   readonly todo?: string;
 }
 
 const MARKS: Readonly<Record<Health, string>> = { ok: 'ok   ', doubt: 'look ', fault: 'FAULT' };
 
-/** Findings as lines for a terminal, and a last one that sums up. */
+/** One line each, and a summary. */
 export function findingsText(findings: readonly Finding[]): string {
   const width = Math.max(...findings.map(({ about }) => about.length));
   const indent = ' '.repeat(MARKS.ok.length + width + 4);
@@ -33,7 +32,7 @@ function summary(findings: readonly Finding[]): string {
   return `It can run.${looks} Nothing was changed.`;
 }
 
-/** 1 where something keeps it from running. */
+/** 1 if anything keeps it from running. */
 export function exitCodeOf(findings: readonly Finding[]): 0 | 1 {
   return findings.some(({ health }) => health === 'fault') ? 1 : 0;
 }

@@ -1,4 +1,4 @@
-/** The doctor's check that what is installed works here: the font, pictures, worker threads and their solver. */
+/** The doctor's check that everything installed works here: the font, pictures, and worker threads with their solver. */
 
 import { accessSync } from 'node:fs';
 import { commands } from '../../commands/all.ts';
@@ -10,23 +10,22 @@ import { feet } from '../units/length.ts';
 import { closeWorkers, lastAnswerFrom } from '../workers/pool.ts';
 import { type Finding, fault, ok } from './doctor-report.ts';
 
-/** A task that needs a worker with its solver. */
 const STICK = {
   kind: 'sticks',
   task: { pieces: [{ id: 'wall', length: feet(7), kerf: 0 }], stock: [{ length: feet(8), cents: 798 }], endTrim: 0 },
 } as const;
-/** A sum that has a picture. */
+/** A calculation with a picture. */
 const SUM = `list room: 12' x 14', doors: 32 in on wall 2, stock: 8 ft $7.98; 12 ft $12.48`;
-/** What a PNG begins with (RFC 2083). */
+/** The signature of a PNG (RFC 2083). */
 const PNG = '89504e470d0a1a0a';
 const AGAIN = 'Install again from nothing: npm ci.';
 
-/** Works out one sum and draws its picture, with nobody asking and nothing kept. */
+/** Runs a calculation and draws its picture without storing anything. */
 export async function worksFindings(): Promise<readonly Finding[]> {
   const found: Finding[] = [font()];
   let drawn = 'no picture came';
   let last: Answer | undefined;
-  // Where a worker fails, what was found without it stands: that an answer comes does not tell that one works.
+  // Answers fall back when a worker fails, so an answer alone doesn't prove that one works.
   const solved = await lastAnswerFrom(STICK).then(
     () => true,
     () => false,

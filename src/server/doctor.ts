@@ -1,8 +1,9 @@
-/** Checks everything the bot needs before it is started, and changes nothing. */
+/** Checks everything the bot needs before it starts; changes nothing. */
 
 import { dirname } from 'node:path';
 import { keyFlaw, slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';
 import { lookAtStore, type StoreLook } from '../storage/look.ts';
+import { StoreUnusable } from '../storage/types.ts';
 import { chatsAreConfigured } from './chat-settings.ts';
 import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';
 import {
@@ -17,14 +18,14 @@ import {
 } from './doctor-machine.ts';
 import { doubt, type Finding, fault, ok } from './doctor-report.ts';
 
-// Asks Discord and Slack whether they know the tokens; nothing there is changed.
+// Checks the tokens with Discord and Slack; read-only.
 
 const DISCORD = 'https://discord.com/api';
 const SLACK = 'https://slack.com/api';
-/** Milliseconds for one answer. */
+/** Milliseconds for one response. */
 const PATIENCE = 10_000;
 
-/** What they say of each token that was told, and the clock beside theirs. */
+/** What they say about each token, and their clock next to ours. */
 export async function onlineFindings({ discord, slack }: Config, now: () => number): Promise<readonly Finding[]> {
   const found: Finding[] = [];
   if (discord.token !== '') found.push(...(await askDiscord(discord, now)));
@@ -68,7 +69,7 @@ async function askSlack(url: string, token: string, what: string): Promise<Findi
 interface Got {
   readonly status: number;
   readonly body: Readonly<Record<string, unknown>>;
-  /** Milliseconds since 1970 by the clock of whoever answered; NaN where it did not say. */
+  /** Milliseconds since 1970 by the other side's clock; NaN if it didn't say. */
   readonly date: number;
 }
 
@@ -87,10 +88,9 @@ function isFields(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
 
-// What the doctor finds where projects are kept: whether it answers, in words where it does not, and the
-// clock beside its own.
-
-/** Why it cannot be looked into, by Node's code, SQLSTATE (PostgreSQL, appendix A) or the first word of Redis' refusal. */
+/**
+ * Why it can't be reached, by Node's error code, SQLSTATE (PostgreSQL, appendix A) or the first word of a Redis error.
+ */
 const WHY: Readonly<Record<string, string>> = {
   ECONNREFUSED: 'nothing listens at that host and port',
   ENOTFOUND: 'no such host is known',
@@ -105,12 +105,12 @@ const WHY: Readonly<Record<string, string>> = {
   '57P03': 'it is just starting',
   WRONGPASS: 'it refuses the user or the password',
   NOAUTH: 'it wants a password',
-  ERR: 'it refuses what it was told, such as a password where it has none',
+  ERR: 'it refuses what it was given, such as a password where it has none',
   NOPERM: 'the user may not do what is needed',
   EACCES: 'this user may not read it',
 };
 
-/** Where projects are kept, and the clock beside the store's. */
+/** Whether the project store responds, and its clock next to ours. */
 async function storeFindings(
   { store: url, data }: { readonly store: string; readonly data: string },
   environment: Environment,
@@ -124,6 +124,10 @@ async function storeFindings(
   try {
     look = await lookAtStore({ url, folder });
   } catch (cause) {
+    if (cause instanceof StoreUnusable) {
+      const [said = '', ...todo] = cause.message.split('\n');
+      return [...place, fault(about, said, todo.join(' ')), clockFinding(now())];
+    }
     const code = codeOf(cause);
     const todo =
       url === ''
@@ -132,37 +136,52 @@ async function storeFindings(
     const why = WHY[code] === undefined ? code : `${code}: ${WHY[code]}`;
     return [...place, fault(about, `${of} cannot be looked into (${why})`, todo), clockFinding(now())];
   }
-  const { doubts, made, clock } = look;
+  const { doubts, made, clock, file } = look;
+  const held = file && `${of} is sound: ${file.texts} texts, ${file.pages} pages`;
   return [
     ...place,
-    ok(about, `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
+    ok(about, held ?? `${of} answers; ${made ? 'projects are kept there' : 'nothing is kept there yet'}`),
+    ...(url === '' && made ? [backupFinding(look, now())] : []),
     ...doubts.map((said) => doubt(about, said, 'src/storage/README.md says why.')),
     clockFinding(now(), clock === undefined ? undefined : { of, clock }),
   ];
 }
 
-/** The code of a failure, Redis' word for it, or its class: its message may hold the address, and so the password. */
+/** Days after which a backup is old: one is made each day that floorhand runs. */
+const OLD_BACKUP = 2;
+
+function backupFinding({ backup }: StoreLook, now: number): Finding {
+  const about = 'Backup';
+  if (!backup) return doubt(about, 'there is none yet', 'It is made by itself when floorhand runs, once a day.');
+  const { path, made, flaw } = backup;
+  const said = `${path}, made ${new Date(made).toISOString()}`;
+  if (flaw !== undefined) return doubt(about, `${path} cannot be used: ${flaw}`, 'Make one: npm run backup -- FILE.');
+  if (now - made > OLD_BACKUP * 86_400_000)
+    return doubt(about, said, 'It is old. One is made each day that floorhand runs; or: npm run backup -- FILE.');
+  return ok(about, said);
+}
+
+/** Node's code, Redis' word or the error's class. Never the message, which may contain the address and its password. */
 function codeOf(cause: unknown): string {
   if (!(cause instanceof Error)) return 'unknown';
   if ('code' in cause && cause.code !== undefined) return String(cause.code);
-  // Several addresses of one name were tried.
+  // Node tried several addresses of one host.
   if (cause instanceof AggregateError && cause.errors.length > 0) return codeOf(cause.errors[0]);
   const [, word] = /^(WRONGPASS|NOAUTH|NOPERM|ERR)\b/.exec(cause.message) ?? [];
   return word ?? cause.name;
 }
 
 export interface DoctorTerms {
-  /** Node's version. */
   readonly node: string;
   /** Milliseconds since 1970. */
   readonly now: () => number;
-  /** Whether to ask Discord and Slack whether they know the tokens. */
+  /** Whether to check the tokens with Discord and Slack. */
   readonly online: boolean;
-  /** What looks at the font, pictures and workers. */
+  /** Checks the font, pictures and workers. */
   readonly works?: () => Promise<readonly Finding[]>;
 }
 
-/** What is found, in the order in which it is best mended. Never rejects. */
+/** In the order in which they are best fixed. Never rejects. */
 export async function findings(
   environment: Environment,
   { node, now, online, works = worksOrWhyNot }: DoctorTerms,
@@ -179,7 +198,7 @@ export async function findings(
   };
   return [
     ...first,
-    ok('Runs as', chats ? 'the bot, without the terminal' : 'the terminal: no chat is told of'),
+    ok('Runs as', chats ? 'the bot, without the terminal' : 'the terminal: no chat is set up'),
     ...discordFindings(discord),
     ...slackFindings(slack, given),
     ...(await storeFindings(config, environment, now)),
@@ -190,7 +209,7 @@ export async function findings(
   ];
 }
 
-/** What works, loaded only now: what is missing of what was installed must not keep the rest from being looked at. */
+/** Loaded only now, so that a missing package doesn't prevent the other checks. */
 async function worksOrWhyNot(): Promise<readonly Finding[]> {
   try {
     const { worksFindings } = await import('./doctor-works.ts');
@@ -223,7 +242,7 @@ function configOf(environment: Environment): Config | undefined {
   }
 }
 
-/** Folders of the terminal, or the places of the bot. */
+/** The terminal's folders, or the bot's addresses. */
 async function placeFindings(config: Config, chats: boolean): Promise<readonly Finding[]> {
   const { history, pictures, http, metrics, address } = config;
   if (!chats) {

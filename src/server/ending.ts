@@ -1,19 +1,21 @@
-/** An orderly shutdown with time limits: what takes requests ends before what they need. Also the signals that start it. */
+/** An orderly shutdown with time limits: what accepts requests ends before what they need. Also the signals that start it. */
 
 import type { LogPart } from './logger.ts';
 
 export interface Ending {
-  /** Closed in the order of the stages; within a stage all at once. `hurry` is called when a stage takes long. */
+  /** Stages close in order; the parts of a stage close together. `hurry` is called if a stage takes long. */
   add(stage: Stage, part: LogPart, close: () => Promise<unknown>, hurry?: () => unknown): void;
-  /** Whether the end has begun. */
   begun(): boolean;
-  /** Closes all; whether all of it ended in time. The second call gives the first one's end. */
+  /** Closes everything; false if something didn't close in time. Further calls return the same promise. */
   end(): Promise<boolean>;
 }
 
 type Stage = 'takes' | 'works' | 'keeps';
 
-/** Milliseconds from the begin by which a stage is hurried, and given up. All fit in the ten seconds that supervisors wait. */
+/**
+ * Milliseconds after the start when a stage is hurried, and when it is given up. All fit into the ten seconds that
+ * supervisors wait.
+ */
 const TIMES: Readonly<Record<Stage, { readonly hurry: number; readonly over: number }>> = {
   takes: { hurry: 3_500, over: 7_000 },
   works: { hurry: 7_200, over: 8_000 },
@@ -22,15 +24,14 @@ const TIMES: Readonly<Record<Stage, { readonly hurry: number; readonly over: num
 const STAGES = ['takes', 'works', 'keeps'] as const;
 
 interface EndingTerms {
-  /** Milliseconds that only go forward. */
+  /** Milliseconds from a monotonic clock. */
   passed(): number;
   wait(milliseconds: number): Promise<void>;
-  /** Told of each part that ended, did not end in time, or failed. */
+  /** Called for each part that closed, was late, or failed. */
   given(part: LogPart, how: 'ended' | 'late', milliseconds: number): void;
   fault(cause: unknown): void;
 }
 
-/** An end that has not begun. */
 export function endingWith({ passed, wait, given, fault }: EndingTerms): Ending {
   const closing: { stage: Stage; part: LogPart; close: () => Promise<unknown>; hurry?: () => unknown }[] = [];
   let ended: Promise<boolean> | undefined;
@@ -73,12 +74,12 @@ export function endingWith({ passed, wait, given, fault }: EndingTerms): Ending 
   };
 }
 
-// What asks the process to end: a signal, at once when it comes twice, or a fault that nobody caught.
+// What ends the process: a signal (immediately on the second one) or an uncaught error.
 
-/** Milliseconds from the first signal to the end, whatever is not done by then. */
+/** Milliseconds from the first signal to the exit, whatever isn't done by then. */
 const LONGEST = 9_800;
 
-/** Resolves with the first of them; `code` is the exit code that it calls for. */
+/** Resolves with the first of them; `code` is the matching exit code. */
 export function firstSignal(fault: (cause: unknown) => void): { readonly requested: Promise<void>; code(): number } {
   let code = 0;
   const requested = new Promise<void>((resolve) => {

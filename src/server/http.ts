@@ -1,31 +1,30 @@
-/** The one HTTP server: platforms register fetch handlers by path, beside health probes and metrics. */
+/** The HTTP server: platforms register fetch handlers by path, next to health probes and metrics. */
 
 import { createHash, timingSafeEqual } from 'node:crypto';
-import type { Server } from 'node:http';
+import { IncomingMessage, type Server, ServerResponse } from 'node:http';
 import { type HttpBindings, serve } from '@hono/node-server';
+import { RESPONSE_ALREADY_SENT } from '@hono/node-server/utils/response';
 import { type Context, Hono } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { matchedRoutes } from 'hono/route';
 import { asRequest } from '../chat/request-id.ts';
-import type { PlatformRoute } from '../platforms/platform.ts';
+import type { NodeExchange, PlatformRoute } from '../platforms/platform.ts';
 import type { Metrics } from './metrics.ts';
 
-/** What is answered at a path. */
 export type Route = PlatformRoute;
 
-/** A sender that dribbles must not hold a connection for good; Node looks every half minute if it is not told to look more often. */
+/** A slow sender must not hold a connection forever; Node's default is to check every 30 seconds. */
 const DRIBBLING = { headersTimeout: 10_000, requestTimeout: 20_000, connectionsCheckingInterval: 2_000 } as const;
 
-/** What `routed` gives and `listen` serves. */
 type Served = Hono<{ Bindings: Partial<HttpBindings> }>;
 
-/** Bytes of a body that any route reads; platforms send far less. */
+/** Bytes of a request body; platforms send far less. */
 const LARGEST_BODY = 1024 * 1024;
 
-/** Told of each request that was answered: by its route's pattern, never by its path. */
+/** Called after each request with its route's pattern, never its path. */
 export type HttpAnswer = (route: string, method: string, status: number, milliseconds: number) => void;
 
-/** The server's answers, without a port: a fault in a route is told to `fault` and answered with 500. */
+/** The app without a port. An error in a route is passed to `fault` and answered with 500. */
 export function routed(routes: readonly Route[], fault: (cause: unknown) => void, answered?: HttpAnswer): Served {
   const app = new Hono<{ Bindings: Partial<HttpBindings> }>();
   app.use((_, next) => asRequest(next));
@@ -39,33 +38,41 @@ export function routed(routes: readonly Route[], fault: (cause: unknown) => void
     });
   app.use(bodyLimit({ maxSize: LARGEST_BODY, onError: (context) => context.text('Too large.', 413) }));
   for (const { method, path, handle } of routes) {
-    app.on(method, path, ({ req, env }) => handle(req.raw, env?.incoming?.socket.remoteAddress));
+    app.on(method, path, ({ req, env }) => handle(req.raw, env?.incoming?.socket.remoteAddress, exchangeOf(env)));
   }
   app.notFound((context) => context.text('Not found.', 404));
   app.onError((cause, context) => {
-    // Whoever went away before all was sent hears nothing more, and it is no fault of ours.
+    // A client that disconnects early isn't a fault of ours.
     if (!(context.env?.incoming?.destroyed && 'code' in cause && cause.code === 'ECONNRESET')) fault(cause);
     return context.text('Something went wrong on our side.', 500);
   });
   return app;
 }
 
-/** The pattern that the request was routed by; `/*` for none of ours. */
+/** Node's own side of a request over HTTP/1, which is all that this server speaks. */
+function exchangeOf(env: Partial<HttpBindings> | undefined): NodeExchange | undefined {
+  const { incoming, outgoing } = env ?? {};
+  return incoming instanceof IncomingMessage && outgoing instanceof ServerResponse
+    ? { incoming, outgoing, answered: RESPONSE_ALREADY_SENT }
+    : undefined;
+}
+
+/** `/*` if no route matched. */
 function patternOf(routes: readonly Route[], context: Context): string {
   const matched = new Set(matchedRoutes(context).map(({ path }) => path));
   return routes.find(({ path }) => matched.has(path))?.path ?? '/*';
 }
 
-/** A server that listens; `port` is the one taken where 0 was asked. */
+/** `port` is the actual one if 0 was requested. */
 export interface Listening {
   readonly port: number;
-  /** Takes no more, lets what runs finish, and resolves when all is done. */
+  /** Stops accepting, lets running requests finish, and resolves when they have. */
   close(): Promise<void>;
-  /** Ends what runs as well. */
+  /** Ends running requests too. */
   cut(): void;
 }
 
-/** Listens. Where the port is taken it takes another; undefined where it cannot listen at all, and why. */
+/** Uses another port if this one is taken; undefined, with the reason, if it can't listen at all. */
 export async function listenNear(
   app: Served,
   where: Parameters<typeof listen>[1],
@@ -81,7 +88,7 @@ export async function listenNear(
   }
 }
 
-/** Listens. Rejects when the port is taken or not allowed. */
+/** Rejects if the port is taken or not allowed. */
 export function listen(app: Served, where: { readonly host: string; readonly port: number }): Promise<Listening> {
   return new Promise((resolve, reject) => {
     const given = { fetch: app.fetch, hostname: where.host, port: where.port, serverOptions: DRIBBLING };
@@ -94,7 +101,7 @@ export function listen(app: Served, where: { readonly host: string; readonly por
 
 function closed(server: Server): Promise<void> {
   return new Promise((resolve, reject) => {
-    // A connection that is kept open is idle only once its last answer is out.
+    // A keep-alive connection is idle only after its last response is sent.
     const sweep = setInterval(() => server.closeIdleConnections(), 50);
     server.close((cause) => {
       clearInterval(sweep);
@@ -105,15 +112,13 @@ function closed(server: Server): Promise<void> {
   });
 }
 
-// What an orchestrator and Prometheus ask: whether it lives, whether it is ready, and its figures.
-
-/** Why it is not ready, in a word each; none when it is. */
+/** Why it isn't ready, one word each; empty if it is. */
 export type Readiness = () => Promise<readonly string[]>;
 
-/** Milliseconds that readiness is waited for: whoever asks gives up soon after. */
+/** Milliseconds to wait for readiness: probes give up soon after. */
 const PATIENCE = 2_000;
 
-/** `/healthz`: that the event loop answers. `/readyz`: 200, or 503 and what is amiss. */
+/** `/healthz`: the event loop responds. `/readyz`: 200, or 503 with the reasons. */
 export function probes(ready: Readiness): readonly Route[] {
   return [
     { method: 'GET', path: '/healthz', handle: () => plain('alive\n', 200) },
@@ -128,7 +133,7 @@ export function probes(ready: Readiness): readonly Route[] {
   ];
 }
 
-/** `/metrics`; with a token only for whoever sends it as a bearer. */
+/** `/metrics`; with a token, only for requests that send it as a bearer. */
 export function metricsRoute(metrics: Metrics, token: string): Route {
   return {
     method: 'GET',
@@ -142,7 +147,7 @@ export function metricsRoute(metrics: Metrics, token: string): Route {
   };
 }
 
-/** Takes the same time whatever is alike. */
+/** Constant time. */
 function sameText(one: string, other: string): boolean {
   const [a, b] = [one, other].map((text) => createHash('sha256').update(text).digest());
   return a !== undefined && b !== undefined && timingSafeEqual(a, b);

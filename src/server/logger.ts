@@ -1,4 +1,4 @@
-/** The bot's log: one line of JSON per request and fault, from an allow-list of fields that hold nothing anybody typed. */
+/** The bot's log: one JSON line per request and fault, from an allow-list of fields that contain nothing anybody typed. */
 
 import { fileURLToPath } from 'node:url';
 import { type DestinationStream, pino } from 'pino';
@@ -8,11 +8,9 @@ import { Outage } from '../storage/types.ts';
 import { PLATFORM_NAMES } from '../text/platform-names.ts';
 import { withoutSecrets } from './standard-error.ts';
 
-// What a line of the log may hold: a fixed list of fields, each of a form that no text, name, token or
-// person's id has.
+// A fixed list of fields, each in a format that no text, name, token or user id has.
 
 const OUTCOMES = ['reply', 'problem', 'refusal', 'fault', 'outage', 'none'];
-/** Everything that happens to the bot as a whole. */
 const STATES = [
   'starting',
   'connected',
@@ -25,7 +23,7 @@ const STATES = [
   'doubt',
 ] as const;
 const METHODS = ['GET', 'HEAD', 'POST', 'OTHER'];
-/** What is closed at the end. */
+/** What is closed at shutdown. */
 const PARTS = ['http', 'metrics', ...PLATFORM_NAMES, 'later', 'store', 'workers', 'pictures', 'files', 'all'] as const;
 
 type State = (typeof STATES)[number];
@@ -47,10 +45,10 @@ const listOf =
     Array.isArray(value) && value.every(check);
 const number: Check = (value) => typeof value === 'number' && Number.isFinite(value);
 
-/** A place in the code: a file of ours, of a package or of Node, its line and column. */
+/** A stack position: a file of ours, of a package or of Node, with line and column. */
 const FRAME = /^(?:dist|src|commands|scripts|tests|bench|node_modules|node:[\w/]+)(?:[\w./@+-]*):\d+:\d+$/;
 
-/** The fields that there are. A command's name is looked up by who writes it: it is never what was typed. */
+/** The writer looks up a command's name in the catalog, so it is never user text. */
 export const FIELDS = {
   request: formed(/^[0-9a-f]{8}$/),
   platform: oneOf(PLATFORM_NAMES),
@@ -72,10 +70,9 @@ export const FIELDS = {
   method: oneOf(METHODS),
 } as const satisfies Readonly<Record<string, Check>>;
 
-/** A line's fields. */
 type Line = { readonly [Name in keyof typeof FIELDS]?: string | number | readonly string[] };
 
-/** The fields that are as they may be; the rest are left out, and `left` tells that something was. */
+/** Fields in a valid format; the others are dropped, and `left` says so. */
 export function allowedFields(line: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
   const given = Object.entries(line).filter(([, value]) => value !== undefined);
   const allowed = given.filter(([name, value]) => isField(name) && FIELDS[name](value));
@@ -89,15 +86,13 @@ function isField(name: string): name is keyof typeof FIELDS {
   return Object.hasOwn(FIELDS, name);
 }
 
-// What of a fault may be told: its class, its code and where in the code it came up; never its message, which
-// may hold anybody's text.
+// What may be logged of a fault: its class, code and stack positions; never its message, which may contain user text.
 
-/** The folder that the code is in; compiled, a folder deeper. */
+/** One level deeper when compiled. */
 const ROOT = fileURLToPath(new URL(import.meta.url.includes('/dist/') ? '../../../' : '../../', import.meta.url));
 const MOST_FRAMES = 12;
 const MOST_CAUSES = 5;
 
-/** A fault as fields of a line. */
 function faultFields(cause: unknown): Line {
   const code = codeOf(cause);
   const status = field(cause, 'status') ?? field(cause, 'statusCode');
@@ -115,14 +110,14 @@ function classOf(cause: unknown): string {
   return cause instanceof Error ? cause.constructor.name || 'Error' : `No${typeof cause}`;
 }
 
-/** The code of Node, of a database or of a platform: `ECONNREFUSED`, `57P01`, `10062`, `invalid_auth`. */
+/** A code of Node, a database or a platform: `ECONNREFUSED`, `57P01`, `10062`, `invalid_auth`. */
 function codeOf(cause: unknown): string | undefined {
   const said = field(field(cause, 'data'), 'error');
   const code = typeof said === 'string' ? said : field(cause, 'code');
   return typeof code === 'string' || typeof code === 'number' ? String(code) : undefined;
 }
 
-/** Places in the code, outermost last, without what stands before them: a message may be written to look like a place. */
+/** Stack positions, outermost last. The message is cut off first, as it may be written to look like a position. */
 function framesOf({ stack = '', message }: Error): readonly string[] {
   const start = stack.indexOf(message);
   if (start < 0) return [];
@@ -138,7 +133,7 @@ function placeOf(line: string): string | undefined {
   return place.startsWith(ROOT) ? place.slice(ROOT.length) : undefined;
 }
 
-/** What is behind it, a class and a code each. */
+/** The class and code of each cause. */
 function causesOf(cause: unknown): readonly string[] {
   const given: string[] = [];
   const seen = new Set<unknown>([cause]);
@@ -156,20 +151,18 @@ function field(value: unknown, name: string): unknown {
 
 export interface Log extends Ports {
   requested(ended: RequestMetrics): void;
-  /** What happens to the bot as a whole. */
   state(state: State, more?: { readonly part?: LogPart; readonly port?: number; readonly ms?: number }): void;
-  /** A sentence of our own about what stands in the way, in which no secret is left. */
+  /** A sentence of ours about a problem, with secrets removed. */
   doubt(sentence: string): void;
 }
 
 interface LogTerms {
   readonly level: 'silent' | 'error' | 'warn' | 'info' | 'debug';
-  /** What is taken out wherever it would stand. */
+  /** Removed wherever they would appear. */
   readonly secrets: readonly string[];
   readonly output: { write(text: string): unknown };
 }
 
-/** A log that writes to an output. */
 export function logTo({ level, secrets, output }: LogTerms): Log {
   const stream: DestinationStream = { write: (line) => void output.write(withoutSecrets(line, secrets)) };
   const log = pino(
@@ -198,7 +191,7 @@ export function logTo({ level, secrets, output }: LogTerms): Log {
         ? { request: reference }
         : { ...request(), ...placed(reference) };
       const line = allowedFields({ ...named, ...faultFields(cause) });
-      // Whoever asked may simply ask again.
+      // The user can simply try again.
       if (cause instanceof Outage) log.warn(line, 'outage');
       else log.error(line, 'fault');
     },
@@ -208,7 +201,7 @@ export function logTo({ level, secrets, output }: LogTerms): Log {
   };
 }
 
-/** Where it came up, where that is one of the places there are. */
+/** Only positions in a known format. */
 function placed(where: string): Line {
   return allowedFields({ where }).where === undefined ? {} : { where };
 }

@@ -4,20 +4,19 @@ import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom
 import type { RequestMetrics } from '../chat/ports.ts';
 import { type KeyValueStore, Outage, type RecordStore, type Store } from '../storage/types.ts';
 
-/** What worker threads have to do. */
+/** The load on worker threads. */
 export interface TaskFigures {
   readonly working: number;
   readonly waiting: number;
-  /** Threads ended for their time or memory, or that failed, where it is counted. */
+  /** Threads that failed or were ended for time or memory, if counted. */
   readonly replaced?: number;
 }
 
-/** Each kind of work that worker threads do. */
 export type Works = Readonly<Record<'searches' | 'pictures' | 'files', () => TaskFigures>>;
 
 export interface Metrics {
   requested(ended: RequestMetrics): void;
-  /** A request that was answered, by the route's own pattern. */
+  /** A request answered, by the route's pattern. */
   page(route: string, method: string, status: number, milliseconds: number): void;
   stored(operation: string, ended: 'done' | 'outage' | 'fault', milliseconds: number): void;
   read(): Promise<{ readonly type: string; readonly text: string }>;
@@ -26,34 +25,40 @@ export interface Metrics {
 const ASK_SECONDS = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 3, 10, 30];
 const STORE_SECONDS = [0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.5, 1, 5, 10];
 
-/** A registry of its own; `works` are asked whenever it is read. */
-export function openMetrics(works: Works): Metrics {
+/** `works` and `lastBackup` (milliseconds since 1970, 0 for none) are called whenever the registry is read. */
+export function openMetrics(works: Works, lastBackup?: () => number): Metrics {
   const registry = new Registry();
   const registers = [registry];
   collectDefaultMetrics({ register: registry });
   const asks = new Counter({
     name: 'floorhand_asks_total',
-    help: 'Asks by platform, command and what came of them.',
+    help: 'Questions by platform, command and what came of them.',
     labelNames: ['platform', 'command', 'outcome'],
+    registers,
+  });
+  const answers = new Counter({
+    name: 'floorhand_answers_total',
+    help: 'Answers by platform and kind: answer, assumed, estimate, question, handbook, hazard, other, or mistaken.',
+    labelNames: ['platform', 'kind'],
     registers,
   });
   const first = new Histogram({
     name: 'floorhand_ask_first_seconds',
-    help: 'Seconds to the first answer of an ask.',
+    help: 'Seconds to the first answer to a question.',
     labelNames: ['platform'],
     buckets: ASK_SECONDS,
     registers,
   });
   const last = new Histogram({
     name: 'floorhand_ask_seconds',
-    help: 'Seconds to the last answer of an ask, by command.',
+    help: 'Seconds to the last answer to a question, by command.',
     labelNames: ['command'],
     buckets: ASK_SECONDS,
     registers,
   });
   const waits = new Histogram({
     name: 'floorhand_ask_wait_seconds',
-    help: 'Seconds that the work of an ask waited for worker threads, where any of it needed one.',
+    help: 'Seconds that the work of a question waited for worker threads, where any of it needed one.',
     buckets: ASK_SECONDS,
     registers,
   });
@@ -71,6 +76,15 @@ export function openMetrics(works: Works): Metrics {
     buckets: STORE_SECONDS,
     registers,
   });
+  if (lastBackup)
+    new Gauge({
+      name: 'floorhand_backup_last_success_timestamp_seconds',
+      help: 'When the newest good backup of the data folder was made, in seconds since 1970; 0 if there is none.',
+      registers,
+      collect() {
+        this.set(Math.floor(lastBackup() / 1000));
+      },
+    });
   for (const state of ['working', 'waiting'] as const)
     new Gauge({
       name: `floorhand_tasks_${state}`,
@@ -91,8 +105,9 @@ export function openMetrics(works: Works): Metrics {
     },
   });
   return {
-    requested({ platform, command = 'none', outcome, first: toFirst, last: toLast, wait }) {
+    requested({ platform, command = 'none', outcome, answered, first: toFirst, last: toLast, wait }) {
       asks.inc({ platform, command, outcome });
+      if (answered) answers.inc({ platform, kind: answered });
       if (wait > 0) waits.observe(wait / 1000);
       if (outcome === 'none') return;
       first.observe({ platform }, toFirst / 1000);
@@ -105,12 +120,10 @@ export function openMetrics(works: Works): Metrics {
   };
 }
 
-// A store whose operations are timed, and which is otherwise the store it was.
-
-/** Told of each operation that ended, and how. */
+/** Called after each operation. */
 export type Stored = (operation: string, ended: 'done' | 'outage' | 'fault', milliseconds: number) => void;
 
-/** The same store, its operations told of. */
+/** Wraps a store to time its operations. */
 export function watchedStore<S extends Store>(store: S, stored: Stored): S {
   async function timed<T>(operation: string, work: () => Promise<T>): Promise<T> {
     const began = performance.now();

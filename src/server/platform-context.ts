@@ -1,4 +1,4 @@
-/** What the server hands to every platform that it starts. */
+/** What the server passes to every platform it starts. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
 import { catalog } from '../../commands/index.ts';
@@ -8,12 +8,11 @@ import { toPng } from '../drawing/png.ts';
 import type { PlatformContext } from '../platforms/platform.ts';
 import type { Config } from './config.ts';
 
-/** Lets time go by, without holding the process. */
 export function wait(milliseconds: number): Promise<void> {
   return sleep(milliseconds, undefined, { ref: false });
 }
 
-/** The same for all; `over` is what depends on how the process was started. */
+/** `over` is what depends on how the process was started. */
 export function contextOf(
   config: Config,
   ports: PlatformContext['ports'],

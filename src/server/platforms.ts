@@ -1,4 +1,4 @@
-/** The platforms that there are. Nothing of one is loaded before it starts. */
+/** The list of platforms. Nothing of a platform is loaded before it starts. */
 
 import { discordIsConfigured, discordLacks } from '../platforms/discord/settings.ts';
 import type { Platform } from '../platforms/platform.ts';
@@ -13,7 +13,7 @@ const slack: Platform = {
   },
   start: async (context) => (await import('../platforms/slack/start.ts')).connectSlack(context),
   render: async (answer, id) => (await import('../platforms/slack/render.ts')).render(answer, { id }),
-  // Ids are unique within a workspace, or within the organization where the app is installed in all of it.
+  // Ids are unique within a workspace, or within the organization if the app is installed there.
   accountPattern: /^slack:(?:[TE][A-Z0-9]+:)?[UW][A-Z0-9]+$/,
 };
 
@@ -29,7 +29,6 @@ const discord: Platform = {
   accountPattern: /^discord:\d{1,20}$/,
 };
 
-/** Nothing to configure, and nothing to miss. */
 const READY: Platform['settings'] = { configured: () => true, lacks: () => [] };
 
 const web: Platform = {
@@ -38,7 +37,7 @@ const web: Platform = {
   settings: READY,
   start: async (context) => (await import('../platforms/web/start.ts')).openPage(context),
   render: async (answer, id) => [`${await (await import('../platforms/web/render.ts')).render(answer, id)}`],
-  // The hash of a link's token: the link itself is nowhere kept.
+  // The hash of a link's token; the link itself is never stored.
   accountPattern: /^web:[0-9a-f]{64}$/,
 };
 
@@ -54,10 +53,9 @@ const terminal: Platform = {
   accountPattern: /^terminal:local$/,
 };
 
-/** In the order in which they start. */
+/** In the order they start. */
 export const platforms: readonly Platform[] = [discord, slack, web, terminal];
 
-/** The platforms that run in one of the ways there are. */
 export function platformsThat(run: Platform['runs'], among: readonly Platform[] = platforms): readonly Platform[] {
   return among.filter(({ runs }) => runs === run);
 }

@@ -1,19 +1,15 @@
-/** What goes to standard error: faults with their causes, and never a secret. */
+/** What goes to standard error: faults with their causes, never a secret. */
 
 import type { Ports } from '../chat/ports.ts';
 
-// The last guard before anything is written: no secret that was told is in it.
-
-/** The text with every secret taken out, also as JSON would write it. */
+/** Removes every secret, also in its JSON-escaped form. */
 export function withoutSecrets(text: string, secrets: readonly string[]): string {
   return secrets
     .flatMap((secret) => [secret, JSON.stringify(secret).slice(1, -1)])
     .reduce((left, secret) => left.replaceAll(secret, '(secret)'), text);
 }
 
-// Faults told to whoever runs the bot: on standard error, one line a fault and its cause behind it.
-
-/** A fault port that writes to `output`. */
+/** Writes one line per fault, followed by its causes. */
 export function faultsTo(output: { write(text: string): unknown }): Ports {
   return {
     fault(reference, cause) {
@@ -23,7 +19,7 @@ export function faultsTo(output: { write(text: string): unknown }): Ports {
   };
 }
 
-/** What is behind an error, a line each. */
+/** The causes of an error, one line each. */
 function becauseOf(cause: unknown): string {
   const lines: string[] = [];
   const seen = new Set<unknown>([cause]);

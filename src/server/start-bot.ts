@@ -1,4 +1,4 @@
-/** Starts the bot on its chat platforms, and ends it once everything begun is finished. */
+/** Starts the bot on its chat platforms, and stops it once running work is finished. */
 
 import { setTimeout as sleep } from 'node:timers/promises';
 import { catalog } from '../../commands/index.ts';
@@ -10,7 +10,9 @@ import { inTurn } from '../chat/rate-limit.ts';
 import { closeFiles, fileFigures } from '../documents/make.ts';
 import { closePictures, pictureFigures } from '../drawing/png.ts';
 import { GOODBYE, type Platform, type PlatformContext, type RunningPlatform } from '../platforms/platform.ts';
+import { backUpDaily, backupsIn } from '../storage/backup.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
+import { StoreUnusable } from '../storage/types.ts';
 import { accountName, type PlatformName } from '../text/platform-names.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
@@ -22,16 +24,14 @@ import { contextOf, wait } from './platform-context.ts';
 import { platforms } from './platforms.ts';
 import { warm } from './warm-up.ts';
 
-// The platforms that run together.
-
 export interface StartedPlatforms {
-  /** What the HTTP server answers for them. */
+  /** Their routes on the HTTP server. */
   readonly routes: readonly Route[];
-  /** Those that events do not reach just now. */
+  /** Chats that receive no events at the moment. */
   connected(): readonly string[];
 }
 
-/** Starts every chat that is configured, and what runs beside them. Rejects when one cannot start. */
+/** Starts every configured chat and what runs with them. Rejects if one can't start. */
 export async function startPlatforms(
   context: PlatformContext,
   ending: Ending,
@@ -54,7 +54,7 @@ export async function startPlatforms(
   };
 }
 
-/** Requests answered in their turn, and as often as their asker and their server may. */
+/** Answers in turn, within the rate limits of the user and the server. */
 function answerInTurn({ limits }: Config, ports: PlatformContext['ports']): PlatformContext['answer'] {
   const allowed = ports.store.allowed({ person: limits.asksPerMinute, server: limits.serverAsksPerMinute });
   return inTurn(
@@ -64,7 +64,7 @@ function answerInTurn({ limits }: Config, ports: PlatformContext['ports']): Plat
   );
 }
 
-/** What was started. Rejects with which platform did not start, and what tells more. */
+/** Rejects with the platform that didn't start, and the cause. */
 async function began<T>(platform: string, starting: Promise<T>): Promise<T> {
   try {
     return await starting;
@@ -75,16 +75,16 @@ async function began<T>(platform: string, starting: Promise<T>): Promise<T> {
   }
 }
 
-// Whether the bot can take asks just now, and what is amiss when it cannot.
+// Whether the bot can answer right now, and what is wrong if it can't.
 
 interface Looked {
   readonly store: Pick<OpenStore, 'ping'>;
-  /** The chats that events do not reach. */
+  /** Chats that receive no events. */
   connected(): readonly string[];
   ending(): boolean;
 }
 
-/** Asks the store once at a time, however many want to know. */
+/** One check of the store at a time, however many probes there are. */
 export function readiness({ store, connected, ending }: Looked): () => Promise<readonly string[]> {
   let looking: Promise<readonly string[]> | undefined;
   return async () => {
@@ -102,7 +102,7 @@ export function readiness({ store, connected, ending }: Looked): () => Promise<r
   };
 }
 
-/** Runs until it is asked to end; the exit code. Rejects when it cannot start. */
+/** Runs until it is stopped; the exit code. Rejects if it can't start. */
 export async function runBot(config: Config, environment: Environment): Promise<number> {
   const log = logTo({ level: config.log, secrets: secretsOf(environment), output: process.stderr });
   for (const doubt of configDoubts(environment)) log.doubt(doubt);
@@ -138,18 +138,20 @@ interface Run {
 
 async function start(config: Config, environment: Environment, { log, ending }: Run): Promise<void> {
   boundTasks(config.limits);
-  const metrics = await metricsOf(config);
-  const bare = openStore({
-    url: config.store,
-    folder: dataFolder(config.data, environment),
-    fault: (cause) => log.fault('store', cause),
-  });
+  const folder = dataFolder(config.data, environment);
+  const metrics = await metricsOf(config, folder);
+  const bare = openStore({ url: config.store, folder, use: 'bot', fault: (cause) => log.fault('store', cause) });
   const store: OpenStore = metrics ? watchedStore(bare, metrics.stored) : bare;
   ending.add('keeps', 'store', () => store.close());
   ending.add('keeps', 'workers', closeWorkers);
   ending.add('keeps', 'pictures', closePictures);
   ending.add('keeps', 'files', closeFiles);
   await lookAt(store, config.store === '', log);
+  ending.add(
+    'works',
+    'store',
+    backUpDaily(store.backUp, (cause) => faultOrDoubt(log, cause)),
+  );
   await warm(config, log);
   const { later, done } = lateWork();
   ending.add('works', 'later', done);
@@ -186,7 +188,7 @@ async function serve({ http, metrics: given }: Config, { metrics, routes, ready 
   };
   ending.add('takes', 'http', close, () => {
     server.cut();
-    // What is still searched for ends with what was found so far.
+    // A running search ends with the best result so far.
     return closeWorkers();
   });
   if (!metrics || !given.at) return;
@@ -195,19 +197,26 @@ async function serve({ http, metrics: given }: Config, { metrics, routes, ready 
   ending.add('keeps', 'metrics', () => own.close(), own.cut);
 }
 
-/** Figures are only gathered where somebody reads them. */
-async function metricsOf({ metrics: { at, token } }: Config): Promise<Metrics | undefined> {
+/** Metrics are only collected if someone can read them. */
+async function metricsOf({ metrics: { at, token }, store }: Config, folder: string): Promise<Metrics | undefined> {
   if (!at && token === '') return undefined;
   const { openMetrics } = await import('./metrics.ts');
-  return openMetrics({ searches: taskFigures, pictures: pictureFigures, files: fileFigures });
+  const lastBackup = store === '' ? () => backupsIn(folder)[0]?.made ?? 0 : undefined;
+  return openMetrics({ searches: taskFigures, pictures: pictureFigures, files: fileFigures }, lastBackup);
 }
 
-/** Tells what stands in the way of keeping what is acknowledged. Throws when there is a data folder and it cannot be had. */
+/** Of a store that somebody must look after, the sentence that says so; of anything else, no message. */
+function faultOrDoubt(log: Log, cause: unknown): void {
+  if (cause instanceof StoreUnusable) log.doubt(cause.message);
+  else log.fault('store', cause);
+}
+
+/** Reports what keeps data from being saved. Throws if the data folder can't be used. */
 async function lookAt(store: OpenStore, embedded: boolean, log: Log): Promise<void> {
   try {
     for (const doubt of await store.doubts()) log.doubt(doubt);
   } catch (cause) {
-    // A server may come up later; a folder that another bot has is not let go by waiting.
+    // A database may come up later; a folder another bot has locked won't become free by waiting.
     if (embedded) throw cause;
     log.fault('store', cause);
   }

@@ -1,4 +1,4 @@
-/** Loads what the first answer needs before anybody asks. */
+/** Loads what the first answer needs before anyone asks. */
 
 import { commands } from '../../commands/all.ts';
 import { answer } from '../chat/pipeline.ts';
@@ -8,7 +8,9 @@ import { WORKED_ASK } from '../platforms/terminal/demo.ts';
 import { limitReading } from '../workers/time-limits.ts';
 import type { Config } from './config.ts';
 
-/** Answers once with nobody asking, so that the first who asks does not wait, and holds reading to its limit from then on. */
+/**
+ * Answers a request of its own so that the first user doesn't wait, and enforces time limits on reading from then on.
+ */
 export async function warm({ units, decimal, currency }: Config, { fault }: Pick<Ports, 'fault'>): Promise<void> {
   const asker = { platform: 'terminal', id: 'nobody' } as const;
   const preferences = { units, decimal, currency };

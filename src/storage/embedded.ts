@@ -1,13 +1,12 @@
 /** The embedded back end: lmdb in one data folder, with every write in a transaction that is flushed before it returns. */
 
-import { randomInt } from 'node:crypto';
 import { EventEmitter } from 'node:events';
-import { existsSync, mkdirSync, readFileSync, statfsSync } from 'node:fs';
-import { hostname } from 'node:os';
+import { existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, statfsSync } from 'node:fs';
 import { join } from 'node:path';
-import { pid } from 'node:process';
 import type { KeyvEntry, KeyvStoreAdapter } from 'keyv';
 import { type Database, open, type RootDatabase, type Transaction } from 'lmdb';
+import { damagedFile } from './backup.ts';
+import { checkDataFile, dataFileOf } from './data-file.ts';
 import {
   type Clock,
   type Engine,
@@ -17,102 +16,8 @@ import {
   type Values,
   withinTime,
 } from './engine.ts';
-import { Outage } from './types.ts';
-
-// lmdb writes rejected by the disk; every rejection gets a handler, since an unhandled one would end the process.
-
-/**
- * Handles both rejections of a failed lmdb write: the write itself, and a second promise with the reason, which rejects
- * later.
- */
-export function heard<T>(write: Promise<T>): Promise<T> {
-  write.catch((cause: unknown) => {
-    const reason =
-      typeof cause === 'object' && cause !== null && 'commitError' in cause ? cause.commitError : undefined;
-    if (reason instanceof Promise) reason.catch(() => {});
-  });
-  return write;
-}
-
-// Ownership of the data folder: one process at a time, recorded in the store, whose write lock makes the check exact.
-
-/** A process on some machine, and when it last reported. */
-export interface Owner {
-  readonly pid: number;
-  /** When the process was started, by its machine's clock; distinguishes it from a later one with the same number. */
-  readonly started: string;
-  readonly host: string;
-  readonly seen: number;
-}
-
-/**
- * How often an owner reports, and how many milliseconds after its last report one on another machine counts as gone.
- */
-export const SEEN_EVERY = 10_000;
-export const GONE_AFTER = 60_000;
-
-const KEY = 'owner';
-
-export class FolderTaken extends Outage {}
-
-/** Owns the folder until `release`. Throws FolderTaken if another live process owns it. */
-export class Ownership {
-  /** This owner's row version in lmdb; writes here are conditional on it. */
-  readonly #version = randomInt(1, 2 ** 40);
-  readonly #rows: Database<Owner, string>;
-  readonly #clock: Pick<Clock, 'now'>;
-
-  constructor(root: RootDatabase, folder: string, clock: Pick<Clock, 'now'>) {
-    this.#rows = root.openDB({ name: 'owned', encoding: 'json', useVersions: true });
-    this.#clock = clock;
-    const other = this.#rows.transactionSync(() => {
-      const owner = this.#rows.get(KEY);
-      if (owner && isThere(owner, clock.now())) return owner;
-      this.#rows.putSync(KEY, this.#row(), this.#version);
-      return undefined;
-    });
-    if (!other) return;
-    const where = other.host === hostname() ? '' : ` on ${other.host}`;
-    const given = `The data folder ${folder} is in use by process ${other.pid}${where}. Stop it, or set FLOORHAND_DATA to another folder.`;
-    throw new FolderTaken(given);
-  }
-
-  /** Reports that this process is alive, unless another has taken over the folder. */
-  async say(): Promise<void> {
-    await heard(this.#rows.put(KEY, this.#row(), this.#version, this.#version));
-  }
-
-  async release(): Promise<void> {
-    await heard(this.#rows.remove(KEY, this.#version));
-  }
-
-  #row(): Owner {
-    return { pid, started: startOf(pid) ?? '', host: hostname(), seen: this.#clock.now() };
-  }
-}
-
-function isThere(owner: Owner, now: number): boolean {
-  if (owner.host !== hostname()) return now - owner.seen < GONE_AFTER;
-  try {
-    process.kill(owner.pid, 0);
-  } catch (cause) {
-    // EPERM: the process exists but belongs to another user.
-    if ((cause as NodeJS.ErrnoException).code !== 'EPERM') return false;
-  }
-  const started = startOf(owner.pid);
-  return started === undefined || owner.started === '' || started === owner.started;
-}
-
-/** Field 22 of /proc/PID/stat (proc(5)): start time in clock ticks since boot; undefined if the file doesn't exist. */
-function startOf(process: number): string | undefined {
-  try {
-    const stat = readFileSync(`/proc/${process}/stat`, 'utf8');
-    // The name in parentheses may contain spaces, so fields are counted from the closing one; the third follows it.
-    return stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
-  } catch {
-    return undefined;
-  }
-}
+import { FolderAccess, FolderTaken, type FolderUse, heard, SEEN_EVERY } from './folder-users.ts';
+import { Outage, StoreUnusable } from './types.ts';
 
 /** The version of a value that never expires; that of any other is its expiry in milliseconds. */
 const FOR_GOOD = 1;
@@ -268,8 +173,8 @@ export class EmbeddedValues extends EventEmitter implements KeyvStoreAdapter {
   }
 }
 
-/** How often, and how many milliseconds apart, a folder in use is tried again before giving up. */
-const TRIES = 10;
+/** How often, and how many milliseconds apart, a folder in use is tried again: its user may be about to end. */
+const TRIES = 5;
 const BETWEEN_TRIES = 100;
 
 type Key = [kind: string, id: string];
@@ -277,6 +182,8 @@ type Key = [kind: string, id: string];
 export interface EmbeddedTerms {
   readonly folder: string;
   readonly clock: Clock;
+  /** What it is opened for; a bot if absent. */
+  readonly use?: FolderUse;
   /** Milliseconds allowed for one write. */
   readonly operation: number;
   /** Free bytes on the folder's disk; asks the system if absent. */
@@ -290,60 +197,97 @@ export interface EmbeddedTerms {
 const SPARE = 8 * 1024 * 1024;
 
 /**
- * Opens the folder and takes ownership of it. Throws Outage if it can't be opened, FolderTaken if another process owns
- * it.
+ * Opens the folder, and says so to others. Throws StoreUnusable if its data file is damaged or it can't be opened,
+ * FolderTaken if another process is in the way.
  */
 export async function openEmbedded(terms: EmbeddedTerms): Promise<Engine> {
-  const root = openRoot(terms.folder, false);
+  const root = await openRoot(terms.folder, false);
   for (let tries = 1; ; tries++) {
     try {
-      return new Embedded(root, new Ownership(root, terms.folder, terms.clock), terms);
+      return new Embedded(root, new FolderAccess(root, terms.folder, terms.use ?? 'bot', terms.clock), terms);
     } catch (cause) {
       if (cause instanceof FolderTaken && tries < TRIES) {
         await terms.clock.wait(BETWEEN_TRIES);
         continue;
       }
       await root.close();
-      throw cause;
+      throw cause instanceof StoreUnusable ? cause : unusable(terms.folder, cause);
     }
   }
 }
 
 /**
- * Opens the folder read-only even if another process owns it: lmdb lets readers and the writer work side by side.
- * Rejects with Outage if it doesn't exist.
+ * Opens the folder read-only, whoever uses it: lmdb lets readers and writers work side by side. Rejects with
+ * StoreUnusable if it doesn't exist or is damaged.
  */
 export async function readEmbedded(terms: EmbeddedTerms): Promise<Engine> {
-  return new Embedded(openRoot(terms.folder, true), undefined, terms);
+  return new Embedded(await openRoot(terms.folder, true), undefined, terms);
 }
 
-function openRoot(folder: string, readOnly: boolean): RootDatabase {
-  const path = join(folder, 'store');
+// Without overlapping sync, a commit is flushed before its promise resolves.
+const OPTIONS = { overlappingSync: false, encoding: 'string', maxDbs: 8 } as const;
+
+async function openRoot(folder: string, readOnly: boolean): Promise<RootDatabase> {
   try {
-    if (!readOnly) mkdirSync(path, { recursive: true, mode: 0o700 });
-    // lmdb would create the folder itself, empty.
-    else if (!existsSync(path)) throw new Error(`There is no ${path}.`);
-    // Without overlapping sync, a commit is flushed before its promise resolves.
-    return open({ path, readOnly, overlappingSync: false, encoding: 'string', maxDbs: 8 });
+    const found = await checkDataFile(folder);
+    if (found.state === 'damaged') throw damagedFile(folder, found.why);
+    if (found.state === 'none') {
+      // lmdb would create the folder itself, empty.
+      if (readOnly) throw new Error(`There is no ${dataFileOf(folder)}.`);
+      await makeStore(folder);
+    }
+    return open({ path: join(folder, 'store'), readOnly, ...OPTIONS });
   } catch (cause) {
-    throw new Outage(`The data folder ${folder} cannot be opened.`, { cause });
+    throw cause instanceof StoreUnusable ? cause : unusable(folder, cause);
   }
+}
+
+/** Makes an empty store beside its place and moves it there whole, so that an empty data file is always a damaged one. */
+async function makeStore(folder: string): Promise<void> {
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  const path = mkdtempSync(join(folder, 'new-store-'));
+  try {
+    await open({ path, ...OPTIONS }).close();
+    renameSync(path, join(folder, 'store'));
+  } catch (cause) {
+    rmSync(path, { recursive: true, force: true });
+    // Another process made one meanwhile.
+    if (!existsSync(dataFileOf(folder))) throw cause;
+  }
+}
+
+const WHY: Readonly<Record<string, string>> = {
+  EACCES: 'this user may not write there',
+  EPERM: 'this user may not write there',
+  EROFS: 'its disk is read-only',
+  ENOTDIR: 'a file is in the way',
+  EEXIST: 'a file is in the way',
+  ENOSPC: 'its disk is full',
+  EMFILE: 'too many files are open',
+};
+
+/** lmdb gives errors of the system by number, with the system's words as the message. */
+function unusable(folder: string, cause: unknown): StoreUnusable {
+  const { code = '', message } = cause as NodeJS.ErrnoException;
+  const why = WHY[code] ?? (message ? message.replace(/\.$/, '') : 'unknown');
+  const todo = 'Let this user write to it, or set FLOORHAND_DATA to another folder.';
+  return new StoreUnusable(`The data folder ${folder} cannot be opened: ${why}. ${todo}`, { cause });
 }
 
 class Embedded implements Engine {
   readonly values: Values;
   readonly #adapter: EmbeddedValues;
   readonly #root: RootDatabase;
-  readonly #owned: Ownership | undefined;
+  readonly #access: FolderAccess | undefined;
   readonly #said: NodeJS.Timeout | undefined;
   readonly #operation: number;
   readonly #left: () => number;
   readonly #records: Database<string, Key>;
 
-  constructor(root: RootDatabase, owned: Ownership | undefined, { folder, clock, operation, left }: EmbeddedTerms) {
+  constructor(root: RootDatabase, access: FolderAccess | undefined, { folder, clock, operation, left }: EmbeddedTerms) {
     this.#root = root;
     this.#left = left ?? (() => leftIn(folder));
-    this.#owned = owned;
+    this.#access = access;
     this.#operation = operation;
     this.#records = root.openDB({ name: 'records', encoding: 'string', useVersions: true });
     const adapter = new EmbeddedValues(root, clock, (work) => this.#write(work));
@@ -353,9 +297,13 @@ class Embedded implements Engine {
       run: (work) => work(),
       claim: (key, value, milliseconds) => adapter.claim(key, JSON.stringify({ value }), milliseconds),
     };
-    if (!owned) return;
-    // If a full disk rejects this report, the next one will do.
-    this.#said = setInterval(() => void this.#write(() => owned.say()).catch(() => {}), SEEN_EVERY);
+    if (!access) return;
+    this.#said = setInterval(() => {
+      // A terminal killed while it read would keep lmdb from using freed pages again.
+      root.readerCheck();
+      // If a full disk rejects this report, the next one will do.
+      void this.#write(() => access.say()).catch(() => {});
+    }, SEEN_EVERY);
     this.#said.unref();
   }
 
@@ -439,8 +387,8 @@ class Embedded implements Engine {
   async close(): Promise<void> {
     clearInterval(this.#said);
     try {
-      const owned = this.#owned;
-      if (owned) await this.#write(() => owned.release());
+      const access = this.#access;
+      if (access) await this.#write(() => access.release());
     } catch {
       // A process that has ended no longer owns the folder, whatever the record says.
     } finally {

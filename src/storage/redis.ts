@@ -30,9 +30,7 @@ export async function redisDoubts(
   } catch (cause) {
     // A managed server may not reveal its settings.
     if (cause instanceof Error && /^(ERR|NOPERM)\b/.test(cause.message))
-      return [
-        'This Redis does not tell its settings. It must run with appendonly yes, appendfsync always, noeviction.',
-      ];
+      return ['This Redis doesn’t show its settings. It must run with appendonly yes, appendfsync always, noeviction.'];
     throw cause;
   }
   const doubts: string[] = [];

@@ -13,6 +13,7 @@ import {
   patiently,
   settledWrite,
 } from './engine.ts';
+import type { FolderUse } from './folder-users.ts';
 import type { AskLimits } from './request-limits.ts';
 import { nameWrite, type ShelfTerms, shelfOn } from './shelf.ts';
 import type { Allowed, Asking, KeyValueStore, Store } from './types.ts';
@@ -83,6 +84,8 @@ export interface StorePlace {
   readonly folder: string;
   readonly clock?: Clock;
   readonly patience?: Patience;
+  /** What a data folder is opened for; a bot if absent. */
+  readonly use?: FolderUse;
   /** The schema or key prefix on a server; different ones are separate. */
   readonly space?: string;
 }
@@ -100,6 +103,11 @@ export interface OpenStore extends Store {
   ping(): Promise<void>;
   /** Sentences on what puts acknowledged data at risk; empty if nothing does. Throws Outage. */
   doubts(): Promise<readonly string[]>;
+  /**
+   * Makes the data folder's backup of the day unless it is there, and resolves with when the newest was made;
+   * undefined on a database server, which has backups of its own. Throws StoreUnusable if the data file is damaged.
+   */
+  backUp(): Promise<number | undefined>;
   /** Lets running operations finish. Opens nothing. */
   close(): Promise<void>;
 }
@@ -121,6 +129,11 @@ export function openStore(terms: StoreTerms): OpenStore {
     },
     ping: () => patiently(clock, patience, async () => (await open()).ping()),
     doubts: () => patiently(clock, patience, async () => (await open()).doubts()),
+    async backUp() {
+      if (terms.url !== '') return undefined;
+      const { backUpToday } = await import('./backup.ts');
+      return backUpToday(terms.folder, await open(), clock.now());
+    },
     close,
   };
 }
@@ -136,13 +149,14 @@ export function recordReader(place: StorePlace): () => Promise<Engine> {
 export function opener({
   url,
   folder,
+  use = 'bot',
   space = 'floorhand',
   clock = MACHINE_CLOCK,
   patience = PATIENCE,
 }: StorePlace): () => Promise<Engine> {
   // Imported when opened: a request that saves nothing shouldn't wait for code it doesn't use.
   if (url === '') {
-    const terms = { folder, clock, operation: patience.operation };
+    const terms = { folder, use, clock, operation: patience.operation };
     return async () => (await import('./embedded.ts')).openEmbedded(terms);
   }
   const { operation } = patience;

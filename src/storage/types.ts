@@ -56,6 +56,9 @@ export class Outage extends Error {
   override readonly name = 'Outage';
 }
 
+/** The store can't be used until somebody does what the message says; trying again doesn't help. */
+export class StoreUnusable extends Outage {}
+
 /** An unreadable record: copied aside for the operator, without affecting others. */
 export class RecordDamaged extends Error {
   override readonly name = 'RecordDamaged';
