@@ -3,6 +3,7 @@
 import type { Piece, Row } from '../layout/floor.ts';
 import { describe } from '../layout/piece-shape.ts';
 import { SHAPE } from '../text/floor-text.ts';
+import { inUnits } from '../text/units-text.ts';
 import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { type Saying, sayCut } from './format.ts';
@@ -32,7 +33,7 @@ export function sayPieceMarked(
 ): string {
   const piece = plainly(given, row);
   const length = sayCut(ticks(piece.length), saying);
-  if (!piece.shape) return given.shape ? SHAPE.nicked(length) : length;
+  if (!piece.shape) return given.shape ? inUnits(SHAPE.nicked(length), saying.units) : length;
   const sides = sidesOfPiece(piece);
   if (sides && isStraight(piece)) {
     const [long, short] = [Math.max(sides.near, sides.far), Math.min(sides.near, sides.far)];

@@ -1,6 +1,8 @@
-/** Formatting lengths, areas, money, numbers, weights, volumes and hours for the user's units and decimal mark. */
+/** Formatting lengths, areas, money, numbers, weights, volumes, hours and what was typed for the user's units and decimal mark. */
 
+import { z } from 'zod';
 import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
+import { doubleArea, type Point } from '../units/geometry.ts';
 import {
   type Area,
   type Cents,
@@ -10,7 +12,7 @@ import {
   TICKS_PER_INCH,
   TICKS_PER_MM,
 } from '../units/length.ts';
-import type { Units } from './reading.ts';
+import type { OptionFacts, Preferences, Units } from './reading.ts';
 
 // Lengths: to 1/16 in or 1 mm, in a form that parses back to the same length.
 
@@ -163,3 +165,33 @@ export function sayHours(hours: number, saying: Saying): string {
   if (hours === whole) return String(whole);
   return whole === 0 ? '1/2' : `${whole} 1/2`;
 }
+
+// What was typed, as it was read.
+
+/** A value in words, where they say more than what was typed. */
+export function sayRead(value: unknown, kind: OptionFacts['kind'], { decimal }: Preferences): string | undefined {
+  if (kind === 'room') {
+    const rooms = roomsRead.safeParse(value);
+    if (!rooms.success) return undefined;
+    const area = rooms.data.rooms.reduce((sum, { outline }) => sum + doubleArea(outline), 0n) / 2n;
+    return sayArea(area, { units: rooms.data.units, decimal });
+  }
+  if (kind === 'plank') {
+    const plank = plankRead.safeParse(value);
+    if (!plank.success) return undefined;
+    const { units, plank: read } = plank.data;
+    const [width, length] = [read.width, read.length].map((side) => sayCut(side, { units, decimal }));
+    return `${width} × ${length}, ${read.perCarton} per box`;
+  }
+  if (kind === 'pattern') return patternRead.safeParse(value).data?.name;
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : undefined;
+}
+
+const units = z.enum(['imperial', 'metric']);
+const side = z.custom<Length>((one) => typeof one === 'number');
+const roomsRead = z.object({
+  units,
+  rooms: z.array(z.object({ outline: z.array(z.custom<Point>(Array.isArray)) })).min(1),
+});
+const patternRead = z.object({ name: z.string() });
+const plankRead = z.object({ units, plank: z.object({ width: side, length: side, perCarton: z.number() }) });

@@ -30,7 +30,8 @@ function figuredArea(text: string, preferences: Preferences): ParsedArea | undef
   if (!value || value.top <= 0n) return undefined;
   const metric = meter !== undefined || (foot === undefined && yard === undefined && preferences.units === 'metric');
   const unit = metric ? SQUARE_TICKS_PER_SQUARE_METRE : yard === undefined ? SQUARE_TICKS_PER_SQUARE_FOOT : SQUARE_YARD;
-  return { area: (value.top * unit) / value.bottom, units: metric ? 'metric' : 'imperial' };
+  // Rounded up, so that a box never covers less than is printed on it.
+  return { area: (value.top * unit + value.bottom - 1n) / value.bottom, units: metric ? 'metric' : 'imperial' };
 }
 
 /** The area of a floor: a figure, several with `+`, or rooms by their sides. Never throws. */
@@ -69,7 +70,7 @@ export function withoutBox(text: string): string {
   return plainSigns(text)
     .replace(/ {2,}/g, ' ')
     .trim()
-    .replace(/ ?(?:in a|per|each|an|a|\/) ?(?:carton|box|pack|case)\.?$/, '');
+    .replace(/ ?(?:in a|per|each|an|a|\/) ?(?:carton|box|pack|case|roll)\.?$/, '');
 }
 
 /** One carton; its board where that was told. */

@@ -99,3 +99,16 @@ export function together(...all: readonly Found[]): Found {
     rot: all.some(({ rot }) => rot),
   };
 }
+
+const LONGEST = 120;
+
+/** The part of a sentence that names something unsafe or rotten, fit for the option `found`; undefined where none does. */
+export function unsafeWords(text: string): string | undefined {
+  // Where the joists lie is asked for, and no harm to them.
+  const said = text.replace(/(?:first[ -]?)?joists? (?:is |are |spacing )?(?:at |every )?\d[^,;]*/gi, ' ');
+  const unsafe = ({ hazards, rot }: Found): boolean => hazards.length > 0 || rot;
+  const clauses = [...said.split(/[,;.!?\n]+/), said];
+  const clause = clauses.find((part) => unsafe(foundAside(part)));
+  const words = clause?.replace(/[,;:]/g, ' ').replace(/\s+/g, ' ').trim();
+  return words === undefined || (words.length <= LONGEST && unsafe(foundAside(words))) ? words : 'unsure';
+}

@@ -1,4 +1,4 @@
-/** Position and size of damage, areas of a floor, and panel sheets and adhesive tubes. */
+/** Position and size of damage, findings, areas of a floor, and panel sheets and adhesive tubes. */
 
 import {
   damageSizeMissing,
@@ -21,7 +21,8 @@ import {
   SQUARE_TICKS_PER_SQUARE_FOOT,
   SQUARE_TICKS_PER_SQUARE_METRE,
 } from '../units/length.ts';
-import { type Found, NOTHING_FOUND, screened } from './parse-found.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { type Found, foundAside, NOTHING_FOUND, screened } from './parse-found.ts';
 import { unitIn, unitsOf } from './parse-length.ts';
 import { type LengthUnit, numeralAt, UNITS, valued } from './parse-number.ts';
 import { figureOf } from './parse-price.ts';
@@ -230,4 +231,76 @@ export function readTube(text: string, reading: Reading): Read<number> {
   if (!(ounces >= 1 && ounces <= 100)) return unread(notATube({ option: reading.option, got: typed }));
   if (unit === undefined) reading.note(tubeRead(typed));
   return read(ounces);
+}
+
+interface ParsedFinding {
+  /** One of the project's names, if the text has one. */
+  readonly room: string | undefined;
+  /** Square ticks, if the text has a size. */
+  readonly area: Area | undefined;
+  readonly found: Found;
+}
+
+const ANY_PAIR = new RegExp(pairPattern().source);
+const ANY_SQUARE = /(?<![\d.,])\d[\d.,]{0,12} ?(?:sq(?:uare|\.)? ?(?:ft|feet|foot|m)\.?|sqft|ft²|m²)/i;
+
+const UNIT = /(?:ft|feet|foot|in|inch|inches|mm|cm|m|['"²])\s*\.?$/;
+
+/** Reads one finding; `names` are the project's rooms. Never throws. */
+export function readFinding(text: string, names: readonly string[], reading: Reading): ParsedFinding {
+  return readInTime(() => findingIn(text, names, reading));
+}
+
+function findingIn(text: string, names: readonly string[], reading: Reading): ParsedFinding {
+  const plain = plainSigns(text);
+  const size = ANY_SQUARE.exec(plain)?.[0] ?? ANY_PAIR.exec(plain)?.[0];
+  const part =
+    size === undefined ? undefined : readPart(size.trim(), { ...reading, note: () => undefined }, { line: false });
+  return {
+    room: roomNamedIn(plain, names),
+    area: part?.ok && part.value.area > 0n ? part.value.area : undefined,
+    // A size in feet is no lumber: 2 x 3 ft stands beside no joist.
+    found: foundAside(size !== undefined && UNIT.test(size) ? plain.replace(size, ' ') : text),
+  };
+}
+
+/** Places where one finding may end and another begin, the surest last. */
+const BETWEEN = [
+  /(?:(?:(?<!\s)\s+)?(?:;|,(?:\s+and)?\s)|(?<!\s)\s+and\s)\s*/i,
+  /(?:(?<!\s)\s+)?(?:;|,\s+and\s)\s*/i,
+  /(?:(?<!\s)\s+)?;\s*/,
+];
+
+/** Splits findings of several rooms where each part says something about a room of its own. */
+export function findingsApart(text: string, names: readonly string[]): readonly string[] {
+  return readInTime(() => findingsIn(text, names));
+}
+
+function findingsIn(text: string, names: readonly string[]): readonly string[] {
+  for (const between of BETWEEN) {
+    const parts = text.split(between).filter((part) => part.trim() !== '');
+    const rooms = parts.map((part) => roomNamedIn(part, names));
+    const whole = parts.every((part, i) => rooms[i] !== undefined && saysMore(part, rooms[i] ?? ''));
+    if (whole && new Set(rooms).size === parts.length && parts.length > 1) return parts;
+  }
+  return [text];
+}
+
+/** Whether a text says anything besides the name of a room. */
+function saysMore(text: string, room: string): boolean {
+  const rest = plainSigns(text).replace(plainSigns(room), ' ');
+  return /\p{L}/u.test(rest.replace(/(?<!\p{L})(?:in|at|on|by|the|my|our|a|also|too|room)(?!\p{L})/gu, ' '));
+}
+
+/** The longest of the names that stand in a text as words of their own. */
+export function roomNamedIn(text: string, names: readonly string[]): string | undefined {
+  const plain = ` ${plainSigns(text).replace(/[^\p{L}\p{N}]+/gu, ' ')} `;
+  const named = names.filter((name) =>
+    plain.includes(
+      ` ${plainSigns(name)
+        .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim()} `,
+    ),
+  );
+  return [...named].sort((a, b) => b.length - a.length)[0];
 }

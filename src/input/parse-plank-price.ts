@@ -19,8 +19,7 @@ import { type Area, portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUA
 import { sayArea, sayNumber } from './format.ts';
 import { type Ratio, roundedRatio } from './parse-number.ts';
 import { currencyOf, FIGURE, FIGURE_START, figureOf, HIGHEST_PRICE, MARK, markOf } from './parse-price.ts';
-import type { Reading, Units } from './reading.ts';
-import type { Price } from './readings-made.ts';
+import type { Price, Reading, Units } from './reading.ts';
 import type { Flaw } from './rooms/room-flaw.ts';
 import { LETTER } from './rooms/room-text.ts';
 

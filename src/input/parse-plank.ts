@@ -19,8 +19,7 @@ import { sayLength } from './format.ts';
 import { unitIn, unitsOf } from './parse-length.ts';
 import { type LengthUnit, UNITS } from './parse-number.ts';
 import { cartonOf, cartonPrice, claimCarton, claimPrice, type Unclaimed, unclaimed } from './parse-plank-price.ts';
-import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
-import type { ParsedPlank } from './readings-made.ts';
+import { type ParsedPlank, type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { type Flaw, problemsOf } from './rooms/room-flaw.ts';
 import {
   hiddenSign,
@@ -134,7 +133,9 @@ function claimSize(text: string, rest: Unclaimed, reading: Reading): Size | Flaw
     return { from: 0, to: 0, shown: whole, expected: sizeMissing(), mends: () => [] };
   }
   const stated = unitIn(a) ?? unitIn(b) ?? (c === undefined ? undefined : unitIn(c));
-  const unit: LengthUnit = stated ?? (metric ? 'mm' : 'in');
+  // No plank is so many inches long.
+  const long = [a, b].some((side) => /^\d+$/.test(side.trim()) && Number(side) * TICKS_PER_INCH > LONGEST);
+  const unit: LengthUnit = stated ?? (metric || long ? 'mm' : 'in');
   const place = { from: found.index, to: found.index + found[0].length };
   const typed = text.slice(place.from, place.to).trim();
   const flaw = (expected: string, ...mends: string[]): Flaw => ({

@@ -5,8 +5,7 @@ import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../
 import { portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { sayMoney, sayNumber } from './format.ts';
 import { numeralAt, type Ratio, valued } from './parse-number.ts';
-import { type Preferences, type Read, type Reading, read, unread } from './reading.ts';
-import type { Price } from './readings-made.ts';
+import { type Preferences, type Price, type Read, type Reading, read, unread } from './reading.ts';
 import { LETTER, plainSigns, withoutHidden } from './rooms/room-text.ts';
 
 /** The highest price accepted, in whole units of its currency. */

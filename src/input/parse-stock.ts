@@ -13,8 +13,7 @@ import { inches, type Length, portion, TICKS_PER_FOOT, TICKS_PER_METRE } from '.
 import { sayLength, sayMoney } from './format.ts';
 import { readLength } from './parse-length.ts';
 import { FIGURE, MARK, readPrice } from './parse-price.ts';
-import { type Read, type Reading, read, unread } from './reading.ts';
-import type { Price } from './readings-made.ts';
+import { type Price, type Read, type Reading, read, unread } from './reading.ts';
 import { plainSigns } from './rooms/room-text.ts';
 
 // One stock length: how many are on hand, its length, and its price per stick or per length.
@@ -140,4 +139,41 @@ export function readStockOnSale(text: string, reading: Reading): Read<ParsedStoc
   const sections = text.split(/[;\n]/).filter((section) => !/\b(?:have|got|left)/i.test(section));
   const fix = sections.map((section) => section.trim()).join('; ');
   return unread(onSaleOnly({ option: reading.option, got: text }, fix));
+}
+
+// Sticks named in a sentence, with their prices.
+
+const STICK_NOUNS = '(?:sticks?|lengths?|pieces?|footers?|boards?|ones?)';
+/** A stick's length in feet, and behind it what it costs: “12 footers are 9.98”, “8 ft sticks $6.49 each”. */
+const STICK = new RegExp(
+  `(?<![\\d.,]|(?:x|by) ?)(?<feet>\\d{1,2})[ -]?(?:ft|foot|feet|'|footers?)(?![a-z]| ?(?:x|by) ?\\d)(?: (?:long )?${STICK_NOUNS}(?![a-z]))?` +
+    `(?:(?: (?:is|are|at|for|costs?|run|runs|go for|goes for|priced at)| ?[:=])* ?(?<price>\\$ ?\\d{1,3}(?:\\.\\d{1,2})?|\\d{1,3}\\.\\d{2})` +
+    `(?! ?(?:x|by|ft|feet|foot|'|"|in|sq|(?:a|per|/|an) ?(?:sq|box|carton|linear|running|lf|ft|foot))(?![a-z])))?`,
+  'g',
+);
+const PER_FOOT =
+  /(?<![\d.,])\$? ?(\d{1,2}(?:\.\d{1,2})?) ?(?:dollars? )?(?:\/|a|per|each|the) ?(?:linear |lineal |running )?(?:ft|foot|lf|lft)(?![a-z])(?! ?2)/;
+const STICK_WORDS = new RegExp(`(?<![a-z])${STICK_NOUNS}(?![a-z])`);
+const SHORTEST_STICK = 6;
+const LONGEST_STICK = 20;
+/** What stores carry where no length is named. */
+const USUAL_FEET = [8, 12, 16];
+
+/** The sticks of a sentence about trim as the stock option reads them. Undefined if it names neither a length nor a price by the foot. */
+export function stockInSentence(plain: string): string | undefined {
+  const perFoot = PER_FOOT.exec(plain)?.[1];
+  const named = STICK_WORDS.test(plain) ? [...plain.matchAll(STICK)] : [];
+  const sticks = new Map<number, string | undefined>();
+  for (const { groups } of named) {
+    const feet = Number(groups?.feet);
+    if (feet < SHORTEST_STICK || feet > LONGEST_STICK) continue;
+    sticks.set(feet, groups?.price?.replace(/[$ ]/g, '') ?? sticks.get(feet));
+  }
+  const lengths = sticks.size > 0 ? [...sticks.keys()] : perFoot === undefined ? [] : USUAL_FEET;
+  const item = (feet: number): string => {
+    const price = sticks.get(feet);
+    if (price !== undefined) return `${feet} ft $${price}`;
+    return perFoot === undefined ? `${feet} ft` : `${feet} ft $${perFoot}/ft`;
+  };
+  return lengths.length > 0 ? lengths.map(item).join('; ') : undefined;
 }

@@ -72,7 +72,7 @@ export function readCoverage(text: string, reading: Reading): Read<number> {
   if (coverage >= SPREAD.least && coverage <= SPREAD.most) return read(coverage);
   const metric = reading.preferences.units === 'metric';
   return unread(
-    coverageUnread({ option: reading.option, got: text }, metric ? '10 m² per litre' : '350 sq ft per gallon'),
+    coverageUnread({ option: reading.option, got: text }, metric ? '10 m² per liter' : '350 sq ft per gallon'),
   );
 }
 

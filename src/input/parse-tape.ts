@@ -22,17 +22,27 @@ import {
 } from '../text/length-problems-text.ts';
 import { type Area, type Length, TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber } from './format.ts';
-import { noteBare, noteDecimalFeet, plainText, type Quantity, quantityAt, unitsOf } from './parse-length.ts';
+import {
+  noteBare,
+  noteDecimalFeet,
+  plainText,
+  type Quantity,
+  quantityAt,
+  readLength,
+  unitsOf,
+} from './parse-length.ts';
 import {
   type LengthUnit,
   MOST_TICKS,
   matchAt,
   roundedRatio,
   UNIT_PATTERN,
+  UNIT_WORDS,
   UNITS,
   unitMatched,
 } from './parse-number.ts';
 import { type Preferences, type Read, type Reading, read, type Units, unread } from './reading.ts';
+import { pairPattern } from './rooms/room-text.ts';
 
 // The terms of a sum: each quantity is replaced by a symbol, so that only the structure is left to parse.
 
@@ -397,4 +407,77 @@ function sayIn(length: Length, unit: LengthUnit, decimal: Preferences['decimal']
   if (unit !== 'ft' && unit !== 'in') return figure;
   const onTape = unit === 'ft' ? sayLength(length, saying) : sayCut(length, saying);
   return length % TICKS_PER_SIXTEENTH === 0 ? onTape : TAPE.about(figure, onTape);
+}
+
+interface SentenceSum {
+  readonly sum: string;
+  /** Set when it is a sum by its words, and cannot be followed. */
+  readonly problem?: Problem;
+}
+
+const BEFORE =
+  /^(?:(?:hey|hi|hello|hallo|ok|okay|so|um|also|and|sorry|quick q(?:uestion)?|can (?:you|u|someone)(?: tell me)?|could you|(?:does )?any(?:one|body) know|do you know|tell me|i need to know|i (?:need|have|want) to cut|need|guys|please|pls)[ ,:.\-?]*)+/;
+const PHRASE =
+  /^(?:calculate|work out|compute|figure out|convert|what(?:'s| is|s| are| does| would)|how (?:much|long|big) (?:is|are|does)|the (?:sum|total) of)[ ,:]+/;
+const AFTER =
+  /(?<![ ,.?=!])[ ,.?=!]*(?:(?:please|pls|plz|thanks|thank you|thx|ty|danke|equals?|total|make|makes|come to)[ ,.?=!]*)*$/;
+const UNIT = UNIT_PATTERN.replace(/\?<[a-z]+>/g, '?:');
+const ANY = '(?:sq\\.? ?|square )?[a-z]{1,12}(?:²|2)?';
+
+/** Orders of words that a sum has not, each put into that of a sum. */
+const TURNED: readonly (readonly [RegExp, string])[] = [
+  [new RegExp(`^how many (${ANY}) (?:is|are|are there|go|fit|make)?(?: ?in(?:to)?)? ?(.*\\d.*)$`), '$2 in $1'],
+  [new RegExp(`^(\\D*\\d.*) (?:is|makes|equals|=) how many (${ANY})$`), '$1 in $2'],
+  [new RegExp(`^what is (${ANY}) of (.*\\d.*)$`), '$2 in $1'],
+  [/^(?:subtract|take|deduct) (.+) (?:from|off|away from) ([\s\S]+)$/, '$2 - $1'],
+  [/^(?:divide|split|cut) (.+) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
+  [/^(.+) (?:split|divided|cut) (?:by|in|into) (\d+)(?: (?:equal )?(?:parts|pieces|sections))?$/, '$1 / $2'],
+  [/^(\d+ ?\/ ?\d+) of (.+)$/, '$1 x $2'],
+  [/^multiply (.+) by ([\s\S]+)$/, '$1 x $2'],
+  [/^(.+) (?:take away|less) ([\s\S]+)$/, '$1 - $2'],
+];
+/** Signs one by one and whole words: no text fits it in two ways, so that one that does not fit is soon given up. */
+const ALLOWED = new RegExp(
+  `^(?:[\\d\\s.,'"()+*/x·÷½¼¾⅛⅜⅝⅞⅓⅔²^-]|(?<![a-z])(?:${UNIT_WORDS}|plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double|of|to|into|as|and|a|one|by|sq|square)(?![a-z]))+$`,
+);
+/** Bare sides of which the square is asked: they are in the unit of the answer. */
+const BARE_SQUARE = new RegExp(
+  `^(\\d+(?:[.,]\\d+)?) ?(?:x|by|times) ?(\\d+(?:[.,]\\d+)?)( (?:in|to|into|as) (?:sq\\.?|square) ?(${UNIT}))$`,
+);
+const SIGN_OR_WORD =
+  /[+*/÷·]| - |(?<![a-z])(?:plus|minus|times|divided by|multiplied by|half|third|quarter|twice|double)(?![a-z])/;
+const UNIT_ASKED = new RegExp(` (?:in|to|into|as) (?:sq\\.? ?|square )?${UNIT}(?:²|2)?(?: and inches)?$`);
+
+const ANY_UNIT = /\d ?(?:["'a-z](?<!x))/;
+const MARKS = /(\d+ \d{1,2}\/(?:2|4|8|16|32))(?!\d)/g;
+
+/** The sum in a plain sentence that is a sum and nothing else; undefined for anything else. */
+export function sumInSentence(plain: string, preferences: Preferences): SentenceSum | undefined {
+  const bare = plain.replace(BEFORE, '').replace(AFTER, '');
+  const core = bare.replace(PHRASE, '');
+  const requested = core !== bare;
+  const adds = /^(?:add|sum)(?: up)? (.+)$/.exec(core);
+  const turned = TURNED.find(([order]) => order.test(core));
+  const given = (
+    adds
+      ? (adds[1] ?? '').replace(/,? (?:and|to|with) |, /g, ' + ')
+      : turned
+        ? core.replace(turned[0], turned[1])
+        : core
+  )
+    .trim()
+    .replace(BARE_SQUARE, '$1 $4 x $2 $4$3');
+  // Only a tape has sixteenths: “half of 137 5/8” is of inches.
+  const sum = ANY_UNIT.test(given) ? given : given.replace(MARKS, '$1 in');
+  if (sum.length > 200 || !/\d|half|third|quarter/.test(sum) || !ALLOWED.test(sum)) return undefined;
+  const signs = SIGN_OR_WORD.test(sum) || UNIT_ASKED.test(sum);
+  // Sides side by side are a room unless somebody asks what they come to.
+  if (pairPattern().exec(sum)?.index === 0 && !requested && !adds && !turned && !UNIT_ASKED.test(sum)) return undefined;
+  if (!signs && !(requested && pairPattern().test(sum))) return undefined;
+  const reading: Reading = { option: 'sum', preferences, note: () => undefined };
+  const unit = preferences.units === 'metric' ? 'mm' : 'in';
+  if (!requested && !adds && !turned && !UNIT_ASKED.test(sum) && readLength(sum, reading, unit).ok) return undefined;
+  const tape = readTape(sum, reading, unit);
+  if (tape.ok) return { sum };
+  return requested || adds || turned || UNIT_ASKED.test(sum) ? { sum, problem: tape.problems[0] } : undefined;
 }

@@ -1,8 +1,11 @@
-/** Weights of loads and floors, and how things are lifted. */
+/** Weights of loads and floors, how things are lifted, and the noises of a day. */
 
 import type { LiftDuration } from '../prep/lifting.ts';
+import type { Noise } from '../prep/noise-dose.ts';
 import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
 import {
+  dayTooLong,
+  notADay,
   notALaidWeight,
   notALiftWay,
   notAPace,
@@ -220,4 +223,35 @@ export function readLoad(text: string, reading: Reading, least: number, most: nu
   const way = readLiftWay(rest, reading);
   if (!way.ok) return way;
   return read({ kilograms: kilograms.value, units, wrong: way.value });
+}
+
+/** A noise and its source. */
+export interface NamedNoise extends Noise {
+  readonly name: string;
+}
+
+const LONGEST = 500;
+const MOST = 20;
+const LOUDEST = 160;
+const PART = /^(?<name>[^\d½]*)(?<hours>[\d½].*) (?:at|@) (?<level>\d{1,3}(?:[.,]\d)?) ?(?:db ?\(?a?\)?|decibels?)?$/i;
+
+/** `none`, or noises separated by commas or semicolons: `saw 2 h at 100, vacuum 45 min at 85`. At most 24 h in all. */
+export function readDay(text: string, reading: Reading): Read<readonly NamedNoise[]> {
+  const plain = text.trim().replace(/\s+/g, ' ');
+  const bad = () => unread(notADay({ option: reading.option, got: text }));
+  if (/^(?:none|no)$/i.test(plain)) return read([]);
+  if (plain.length > LONGEST) return bad();
+  const parts = plain.split(/ ?; ?| ?,(?!\d) ?| and (?=\D)/);
+  const noises = parts.flatMap((part): NamedNoise[] => {
+    const groups = PART.exec(part)?.groups;
+    const hours = readHours(groups?.hours ?? '');
+    const level = weightFigure(groups?.level ?? '');
+    const sound = hours !== undefined && hours > 0 && level > 0 && level <= LOUDEST;
+    return sound && hours !== undefined
+      ? [{ name: groups?.name?.replace(/(?<![ :,])[ :,]+$/, '') || 'noise', hours, level }]
+      : [];
+  });
+  if (noises.length < parts.length || parts.length > MOST) return bad();
+  const total = noises.reduce((sum, { hours }) => sum + hours, 0);
+  return total > 24 ? unread(dayTooLong({ option: reading.option, got: text })) : read(noises);
 }

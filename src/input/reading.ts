@@ -1,7 +1,9 @@
 /** The interface of parsers: typed text and the user's preferences in, a value or problems out. */
 
 import { z } from 'zod';
+import type { Plank, Region } from '../layout/floor.ts';
 import type { Problem } from '../reply/reply.ts';
+import type { Area, Cents, Length } from '../units/length.ts';
 
 export type Units = 'imperial' | 'metric';
 
@@ -64,8 +66,11 @@ export interface OptionFacts {
   /** Source of the default: the record of a trade figure. */
   readonly record?: { readonly name: string; readonly said: string };
   readonly choices?: readonly string[];
-  /** What part of a project goes here: one of its rooms, their current floor, a pick, or a project's name. */
-  readonly names?: 'room' | 'covering' | 'pick' | 'project';
+  /**
+   * What goes here: of a project, one of its rooms, their current floor, a pick, or its name; of the handbook, the title
+   * of an entry.
+   */
+  readonly names?: 'room' | 'covering' | 'pick' | 'project' | 'entry';
   /** Which words before a colon belong to the value; any other is taken as an option name. */
   readonly colons?: Colons;
 }
@@ -105,4 +110,28 @@ export function problemsIn(error: z.core.$ZodError): readonly Problem[] {
     if (!problem) throw new Error('an option was not read, and no Problem says why', { cause: error });
     return problem;
   });
+}
+
+/** Rooms in the order typed; each is a region laid on its own. */
+export interface ParsedRooms {
+  readonly rooms: readonly Region[];
+  readonly units: Units;
+}
+
+/** A plank product: the board, and what a carton covers (as printed, or size × count) and costs, if known. */
+export interface ParsedPlank {
+  readonly plank: Plank;
+  readonly cartonArea: Area;
+  readonly cartonPrice?: Price;
+  readonly attachedPad?: boolean;
+  /** Locking boards that come as A and B, for herringbone. */
+  readonly handed?: boolean;
+  readonly thickness?: Length;
+  readonly units: Units;
+}
+
+export interface Price {
+  readonly cents: Cents;
+  /** ISO 4217. */
+  readonly currency: string;
 }

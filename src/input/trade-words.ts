@@ -4,6 +4,7 @@
 const ROOM_NAMES = [
   '(?:living|dining|family|guest|laundry|utility|play|rec|sun|mud|box|bed|bath|store|spare|sitting|great|bonus|craft) ?rooms?',
   'walk[- ]in(?: closets?)?|home office|hall ?ways?|en ?suite',
+  '(?:master|primary)(?= ?(?:is(?![a-z])|[:=(\\u2588]))',
   'living(?= ?(?:is|[:=(\\u2588]))|dining|kitchens?|kitchenettes?|halls?|closets?|offices?|dens?|landings?|nurser(?:y|ies)|lounges?|bays?|alcoves?|nooks?',
   'entry|entrance|foyer|pantr(?:y|ies)|laundry|basements?|attics?|lofts?|study|studio|corridors?|passage|cupboards?|wardrobes?|parlou?r|conservatory|bath|toilet|cloakroom|garage|porch|stairs|staircase|vestibule',
   '(?:schlaf|wohn|kinder|arbeits|ess|bade|gäste)?zimmer|flur|diele|küche|bad|abstellraum|wohnung|büro|keller',
@@ -43,7 +44,7 @@ export const THINGS = word(
 );
 
 /** Topics with words of their own, most specific first. */
-export const LATER_TOPICS = [
+const LATER_TOPICS = [
   ['finish', word('paint(?:ing)?|caulk(?:ing)?|wood filler|nail holes?')],
   [
     'trim',
@@ -62,6 +63,11 @@ export const LATER_TOPICS = [
     ),
   ],
 ] as const;
+
+/** The first topic that is not worked out yet and that a word of the sentence names. */
+export function laterTopic(plain: string): (typeof LATER_TOPICS)[number][0] | undefined {
+  return LATER_TOPICS.find(([, words]) => words.test(plain))?.[0];
+}
 
 export const SAFETY_WORDS = word(
   'safe|safely|safety|unsafe|danger|dangerous|hazards?|hazardous|asbestos|lead paint|toxic|harmful|dust mask|mask|respirator|goggles|glasses|hurt|injur(?:y|e|ed|ies)|knee ?pads|silica',
@@ -100,7 +106,7 @@ export const FIGURE_WORDS = word('gap|stagger|kerf|mistakes|strip|inch|foot|asbe
 
 /** Words that start a remark and aren't a misspelled command. */
 export const TALK =
-  /^(?:thanks?|thank|thx|cheers|danke|hello|hallo|hey|hi|hiya|yo|ok|okay|cool|nice|great|lol|haha|yes|no|nope|yep|yeah|sure|good|morning|evening|bye|sorry|wow|the|that|this|these|take|tapes|plant|plants|heap|held|hell|hero|safe)$/;
+  /^(?:thanks?|thank|thx|cheers|danke|hello|hallo|hey|hi|hiya|yo|ok|okay|cool|nice|great|lol|haha|yes|no|nope|yep|yeah|sure|good|morning|evening|bye|sorry|wow|the|that|this|these|take|tapes|plant|plants|heap|held|hell|hero|safe|never|ever|now|just|then|still|maybe|well)$/;
 
 // Number words up to ninety-nine and by the dozen.
 
@@ -157,12 +163,56 @@ export function withFigures(text: string): string {
   return text
     .replace(/(?<!\p{L})half a dozen(?!\p{L})/giu, '6')
     .replace(/(?<!\p{L})(?:a |one )?dozen(?!\p{L})/giu, '12')
-    .replace(/(?<![\p{L}\d] ?)(?:a )?half[ -](?:an? )?(?=inch|in(?!\p{L})|foot|ft)/giu, '1/2 ')
-    .replace(/(?<![\p{L}\d] ?)(?:a )?quarter[ -](?:of an? )?(?=inch|in(?!\p{L}))/giu, '1/4 ')
+    .replace(
+      /(?<!\d ?|(?<!\p{L})and (?:an? )?)(?<!\p{L})(?:a )?half[ -](?:an? )?(?=inch|in(?!\p{L})|foot|ft)/giu,
+      '1/2 ',
+    )
+    .replace(
+      /(?<!\d ?|(?<!\p{L})and (?:an? )?|\p{L}+-)(?<!\p{L})(?:a )?quarter[ -](?:of an? )?(?=inch|in(?!\p{L}))/giu,
+      '1/4 ',
+    )
     .replace(ONE, '1 ')
     .replace(NUMBER, (_, ten?: string, unit?: string, low?: string, german?: string) => {
       const of = (known: ReadonlyMap<string, number>, name: string | undefined) =>
         known.get(name?.toLowerCase() ?? '') ?? 0;
       return String(of(TENS, ten) + of(ONES, unit) + of(ONES, low) + of(GERMAN, german));
     });
+}
+
+/** Stands in the place of what is claimed; no word or figure matches it, and names do not reach across it. */
+export const CLAIMED = '\u2588';
+
+interface Found extends RegExpExecArray {
+  readonly to: number;
+}
+
+export interface SentenceSheet {
+  /** What is not claimed, every place where it was. */
+  rest(): string;
+  /** The first match of a pattern, which is then claimed. */
+  claim(pattern: RegExp): Found | undefined;
+  /** Every match of a pattern, in order, each claimed. */
+  claimAll(pattern: RegExp): readonly Found[];
+}
+
+/** A sheet with nothing claimed. */
+export function sentenceSheet(plain: string): SentenceSheet {
+  let rest = plain;
+  const claim = (pattern: RegExp): Found | undefined => {
+    pattern.lastIndex = 0;
+    const found = pattern.exec(rest);
+    if (!found || found[0] === '') return undefined;
+    const to = found.index + found[0].length;
+    rest = rest.slice(0, found.index) + CLAIMED.repeat(found[0].length) + rest.slice(to);
+    return Object.assign(found, { to });
+  };
+  return {
+    rest: () => rest,
+    claim,
+    claimAll: (pattern) => {
+      const all: Found[] = [];
+      for (let found = claim(pattern); found; found = claim(pattern)) all.push(found);
+      return all.sort((one, other) => one.index - other.index);
+    },
+  };
 }

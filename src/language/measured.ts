@@ -1,69 +1,107 @@
-/** What a message gives figures for: rooms, planks, boxes, areas, prices, shares, readings, each in the words of the options. */
+/** The measures in a message: rooms, planks, boxes, areas, prices, percentages, readings, each in the syntax of its option. */
 
+import { type CartonFound, findCarton, plankOfLabel } from '../input/parse-carton.ts';
+import { findLayout, type LayoutFound } from '../input/parse-layout.ts';
 import { readPlank } from '../input/parse-plank.ts';
 import type { Preferences, Reading } from '../input/reading.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
-import { cartonAreaNote, priceNote } from '../text/language-text.ts';
-import { plankOfLabel } from './label.ts';
-import { cleaned } from './old/clean.ts';
-import { type MeasuresInText, measuresOf } from './old/measures.ts';
+import { pairPattern, SIDE, TIMES } from '../input/rooms/room-text.ts';
+import { CLAIMED, type SentenceSheet, sentenceSheet } from '../input/trade-words.ts';
+import { builtInNote, cartonAreaNote, priceNote } from '../text/language-text.ts';
+import {
+  findPairs,
+  findRoomCounts,
+  findRoomNames,
+  findShapedRooms,
+  listRooms,
+  type Pair,
+  type PairRole,
+  type RoomList,
+  roleBeside,
+  rolesOf,
+} from './find-rooms.ts';
+import { type NormalText, normalize } from './normalize.ts';
 
 export interface Measured {
-  /** The message in plain signs and with its words mended. */
+  /** The message with plain characters and corrected words. */
   readonly plain: string;
-  /** Rooms that their reader reads. */
+  /** Accepted by the room reader. */
   readonly room?: string;
-  /** A plank with its carton that its reader reads. */
+  /** With what is in a carton; accepted by the plank reader. */
   readonly plank?: string;
-  /** The size of a plank without what a carton holds. */
+  /** A plank's size without a carton. */
   readonly size?: string;
   readonly areas: readonly string[];
-  /** What a box covers, as an area or a plank with its count. */
+  /** What a box covers, as an area or as a plank with its count. */
   readonly carton?: string;
-  /** A price by area or by box. */
+  /** Planks in a box, where no size of theirs is said: “10 per carton”. */
+  readonly count?: string;
+  /** A bare number a box, which counts planks where their size was said before. */
+  readonly countable?: string;
+  /** By area or by box. */
   readonly price?: string;
   readonly share?: string;
   readonly boxes?: string;
   readonly layout: ReadonlyMap<string, string>;
   readonly assumed: readonly string[];
-  /** Whether two sizes stand in it that could each be the room. */
+  /** Set if two sizes could each be the room. */
   readonly doubtful?: string;
   readonly measures: MeasuresInText;
 }
 
 const BOXES =
   /(?<![\d.,/x$])(\d{1,4}) (?:more |full |whole |unopened )?(?:box(?:es)?|cartons?|packs?|cases?)(?![a-z])(?! ?room)/;
-const SHARE = /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent|per cent)/;
-/** A bare price, as people write it: “at 2.89”, “2.89 a sq ft”, “3.19/sf”. */
+const SHARE = /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent|per cent)(?! ?(?:sales )?tax)/;
+/** A price without a currency: “at 2.89”, “2.89 a sq ft”, “3.19/sf”. */
 const BARE_SQUARE_PRICE =
-  /(?<![\d.,$€£])(\d{1,2}[.,]\d{2}) ?(?:\/|per|an?|each) ?(sq(?:uare)?\.? ?(?:ft|feet|foot|m|meters?)|sqft|sf|sqm|m2|m²)(?![a-z])/;
+  /(?<![\d.,$€£])(\d{1,2}[.,]\d{2}) ?(?:\/|per|an?|each) ?(sq(?:uare)?\.? ?(?:ft|feet|foot|m|meters?)|sqft|sf|sqm|m2|m²|foot|ft)(?![a-z])/;
+/** Trim is sold by its length. */
+const OF_TRIM =
+  /(?<![a-z])(?:trim|base ?boards?|mou?ldings?|quarter[- ]?round|shoe|stair|nosing|linear|lineal)(?![a-z])/;
 const BARE_PRICE =
   /(?<![a-z])(?:at|for|@|costs?|priced at|is|are) (\d{1,2}[.,]\d{2})(?![\d%]| ?(?:x|by|ft|feet|in|inch|sq|m|mm|cm)(?![a-z]))/;
 const BARE_AREA =
   /(?<![a-z])(?:area|total|house|floor|room|basement)(?: is| of|:)? (?:about |around |roughly )?(\d{2,5})(?![\d.,]*(?: ?(?:x|by|ft|feet|'|in|sq|m|mm|cm|box|%)))/;
 const BARE_CARTON =
-  /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:(?:is|are|has|have|of) (?=\d{1,2}[.,])|(?:covers?|does|do) )(\d{1,2}(?:[.,]\d{1,2})?)(?![\d.,]*\d| ?(?:x|by|mm|lb|kg|%))/;
+  /(?<![a-z])(?:box|carton|pack|case)(?:es|s)? (?:(?:(?:is|are|has|have|of) )?(?=\d{1,2}[.,]\d)|(?:is|says?|are|say) (?=(?:1[5-9]|[234]\d)(?![\d.,]*\d| ?(?:"|'|in|ft|feet|inch|planks?|boards?|pieces?|lbs?|dollars|bucks|years?|long|wide)(?![a-z])))|(?:covers?|does|do) )(\d{1,2}(?:[.,]\d{1,2})?)(?![\d.,]*\d| ?(?:x|by|mm|lb|kg|%))/;
+
+const BOX_HOLDS = /^(?:an? |the |each |every )?(?:box|carton|pack|case)(?:es)? [a-z ]{0,20}(\d{1,2}[.,]\d{1,2})$/;
+/** “44.99 each” is a box's price where boxes are what is counted. */
+const EACH_PRICE = /(?<![\d.,$€£])(\d{1,3}[.,]\d{2}) ?(?:each|apiece|ea)(?![a-z])(?! (?:plank|board|piece))/;
 
 const ALONE_PRICE = /[$€£] ?\d{1,2}(?:[.,]\d{1,2})?(?![\d.,]*\d)/;
-/** Above it, a price without a unit is not one for an area. */
+/** Dollars: a larger price without a unit isn't per square foot. */
 const MOST_A_SQUARE = 25;
 
 const METRIC = /(?<![a-z\d.,])\d[\d.,]{0,8} ?(?:m|cm|mm|m2|m²|sqm|qm|met(?:er|re)s?)(?![a-z])|square met/;
+const PIECES = /(?<![\d.,])\d{1,3} ?-?(?:planks?|boards?|pieces?|pcs|tiles?|ct|count)(?![a-z])/;
+/** Only planks come by the number. */
+const COMES_BY = /(?<![a-z])(?:comes?|sold|packed|go|fit)(?: in| by)? (?:\d{1,2}) |\d to an? (?:box|carton|pack|case)/;
+/** Fewer square feet than this are in no box, so a whole number up to it counts planks. */
+const MOST_PLANKS = 14;
 const IMPERIAL = /\d ?(?:'|ft|feet|sq ft|sf|sqft|in|inch)(?![a-z])/;
-/** Words of money beside a bare figure for a box. */
+/** A plain number for a box next to words about money. */
 const BOX_PRICE =
-  /(?:want|costs?|price[ds]?|bucks|dollars|paid?|charge|at|for)(?: is| are| of| me)? \$?(\d{1,3}[.,]\d{2}) ?(?:\/|a|an|per|each|the)? ?(?:box|carton|pack|case)(?![a-z])|\$(\d{1,3}(?:[.,]\d{2})?) ?(?:\/|a|an|per) ?(?:box|carton|pack|case)(?![a-z])/;
+  /(?:want|costs?|price[ds]?|bucks|dollars|paid?|charge|at|for|is|are|'re|was|were)(?: is| are| of| me)? \$?(\d{1,3}[.,]\d{2}) ?(?:\/|a|an|per|each|the)? ?(?:box|carton|pack|case)(?![a-z])|\$(\d{1,3}(?:[.,]\d{2})?) ?(?:\/|a|an|per) ?(?:box|carton|pack|case)(?![a-z])/;
 /** No box of planks covers more. */
 const MOST_SQUARE_FEET = 45;
 const LONE_DECIMAL =
   /(?<![\d.,$€£@/])(\d{1,2}[.,]\d{1,2})(?![\d.,]*\d| ?(?:x|by|ft|feet|in|inch|mm|cm|m|lb|kg|%|"|')(?![a-z]))/;
 
-/** The measures of a message. Never throws. */
+const BESIDE = /(?<![a-z])(?:box(?:es)?|cartons?|packs?)(?![a-z]).{0,60} at (1[5-9]|[234]\d)(?:\.\d{1,2})?[?.!]*$/;
+/** People say feet for square feet; no room is this long. */
+const FEET_OF_FLOOR =
+  /^(?=.*(?<![a-z])(?:floor|flooring|planks?|underlay(?:ment)?|pad(?:ding)?|boxes|cartons|laminate|vinyl|lvp)(?![a-z]))(?!.*(?<![a-z])(?:trim|base ?boards?|mou?lding|quarter|shoe|run|long|wide|gap|strip|hall)(?![a-z])).*(?:for|cover|do|lay|of) (?:about |around )?([1-9]\d{2,3}) ?(?:feet|foot|ft|')(?![a-z]|.*\d ?(?:x|by))/;
+const ROLL =
+  /(?<![\d.$x])(?<by>\d{2,3})[ -]?(?:sq(?:uare)? ?)?(?:foot|feet|ft|sf) rolls?(?![a-z])|(?<![a-z])rolls? ?(?:(?:of (?:pad(?:ding)?|underlay(?:ment)?)|is|are|covers?|cover|come in|comes in|do|does|has|have|of|about|at|holds?) ){1,3}(?<of>\d{2,3})(?![\d.]| ?(?:x|by|"|in|%|\$))|(?<![\d.$x])(?<per>\d{2,3}) ?(?:sq(?:uare)? ?(?:ft|feet|foot)|sqft|sf|ft|feet|m2|m²)? (?:per|a|in a|to a|an?) roll(?![a-z])/;
+const FEWEST_A_ROLL = 8;
+
+/** Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
-  const clean = cleaned(text.replace(/(?<=\d) ?\* ?(?=\d)/g, ' x '), 'about', (got, right) => `${got} → ${right}`);
+  const clean = normalize(text.replace(/(?<=\d) ?\* ?(?=\d)/g, ' x '), 'about', (got, right) => `${got} → ${right}`);
   const silent: Reading = { option: 'room', preferences, note: () => undefined };
-  const measures = measuresOf(clean, silent);
+  const measures = findMeasures(clean, silent);
   const { plain } = clean;
   const { rooms, planks, carton, layout, doubtful } = measures;
   const metric = METRIC.test(plain) || (preferences.units === 'metric' && !IMPERIAL.test(plain));
@@ -82,7 +120,9 @@ export function measured(text: string, preferences: Preferences): Measured {
   const told = marked || price === undefined ? parts : [...parts, price];
   const read = size === undefined ? undefined : [size, ...told].join(', ');
   const stated = read !== undefined && readPlank(read, silent).ok ? read : undefined;
-  const plank = stated ?? labelled(text, told);
+  // Sizes that are all rooms leave none for a plank.
+  const label = rooms.given === '' || pairs(plain) > pairs(rooms.given) ? labelled(text, told) : undefined;
+  const plank = stated ?? label;
   const lone = rooms.given === '' && size === undefined ? doubtful.find(isRoom)?.typed : undefined;
   const named = rooms.given === '' ? (lone ?? '') : rooms.given;
   const room = named !== '' && readRooms(named, silent).ok ? named : undefined;
@@ -91,14 +131,19 @@ export function measured(text: string, preferences: Preferences): Measured {
   if (size !== undefined && covers !== undefined && counted) box = `${size}, ${covers}`;
   else if (covers !== undefined) {
     box = covers.replace(/ ?(?:per carton|a box|per box|a carton)$/, '');
-    // Twenty-four a box without a plank's size is what a box covers.
-    if (/^\d+(?:[.,]\d+)?$/.test(box)) {
+    // “A box has 18.9”: no count has decimals.
+    const decimal = BOX_HOLDS.exec(box)?.[1];
+    if (decimal !== undefined) box = decimal;
+    // “24 a box” without a plank's size is what a box covers; “10 planks a box” says nothing of that.
+    if (counted && (PIECES.test(plain) || COMES_BY.test(plain) || Number.parseInt(box, 10) <= MOST_PLANKS))
+      box = undefined;
+    else if (/^\d+(?:[.,]\d+)?$/.test(box)) {
       box = `${box} ${square}`;
       notes.push(cartonAreaNote(box));
     }
   } else if (bareBox !== undefined) box = `${bareBox} ${square}`;
   else {
-    // A lone decimal beside a floor is what is printed on a box.
+    // A lone decimal next to a floor is what is printed on a box.
     const printed = named !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
     if (
       printed !== undefined &&
@@ -109,32 +154,55 @@ export function measured(text: string, preferences: Preferences): Measured {
       notes.push(cartonAreaNote(box));
     }
   }
-  const bareArea = carton.areas.length === 0 ? BARE_AREA.exec(plain)?.[1] : undefined;
+  const count = counted && size === undefined && box === undefined ? covers : undefined;
+  // Underlayment comes by the roll.
+  const roll = ROLL.exec(plain)?.groups;
+  const rolled = roll?.of ?? roll?.per ?? roll?.by;
+  if (rolled !== undefined && Number(rolled) >= FEWEST_A_ROLL) box = `${rolled} ${square} a roll`;
+  // “Boxes for 10x12 at 20”: nothing else of a floor is about twenty.
+  const beside = box === undefined && named !== '' && price === undefined ? BESIDE.exec(plain)?.[1] : undefined;
+  if (beside !== undefined) {
+    box = `${beside} ${square}`;
+    notes.push(cartonAreaNote(box));
+  }
+  const bareArea =
+    carton.areas.length > 0 || named !== ''
+      ? undefined
+      : (BARE_AREA.exec(plain)?.[1] ?? FEET_OF_FLOOR.exec(plain)?.[1]);
   return {
     plain,
     ...(room === undefined ? {} : { room }),
     ...(plank !== undefined && readPlank(plank, silent).ok ? { plank } : {}),
     ...(size === undefined ? {} : { size }),
-    areas: bareArea === undefined ? carton.areas.map(({ got }) => got) : [`${bareArea} ${square}`],
+    areas:
+      bareArea === undefined
+        ? carton.areas.map(({ got }) => got).filter((got) => rolled === undefined || !got.startsWith(rolled))
+        : [`${bareArea} ${square}`],
     ...(box === undefined ? {} : { carton: box }),
+    ...optional('count', count),
+    ...optional('countable', counted && size === undefined ? covers : undefined),
     ...(price === undefined ? {} : { price }),
     ...optional('share', SHARE.exec(plain)?.[1]),
     ...optional('boxes', BOXES.exec(plain)?.[1]),
     layout: new Map(layout.options),
-    assumed: notes,
+    assumed: [...notes, ...rooms.builtIns.map(builtInNote)],
     ...optional('doubtful', doubtful[0]?.typed),
     measures,
   };
 }
 
-/** The plank of a pasted label, with the price that was said. */
+function pairs(text: string): number {
+  return [...text.matchAll(pairPattern())].length;
+}
+
+/** The plank of a pasted label, with the price if there is one. */
 function labelled(text: string, told: readonly string[]): string | undefined {
   const label = plankOfLabel(text)?.text;
   const price = told.find((part) => /[$€£]|usd|eur|gbp/.test(part));
   return label === undefined || price === undefined ? label : `${label}, ${price}`;
 }
 
-/** Two sides that could be a room's and no plank's. */
+/** Two sides too large for a plank. */
 function isRoom({ typed }: { readonly typed: string }): boolean {
   const [one = 0, other = 0] = [...typed.matchAll(/\d{1,3}(?:[.,]\d{1,2})?/g)].map(([side]) =>
     Number(side.replace(',', '.')),
@@ -149,7 +217,7 @@ function optional<Name extends string>(name: Name, value: string | undefined): {
 
 function priceIn(parts: readonly string[], plain: string, metric: boolean): string | undefined {
   const marked = parts.find((part) => /[$€£]|usd|eur|gbp/.test(part));
-  // Money that buys nothing by itself is a price for a square foot, if it is small enough for one.
+  // An amount by itself is a price per square foot if it is small enough.
   const alone = marked === undefined ? ALONE_PRICE.exec(plain) : undefined;
   if (marked !== undefined && /per|\/|an? /.test(marked))
     return marked.replace(/ per sq ft| per square foot/, '/sq ft');
@@ -157,9 +225,173 @@ function priceIn(parts: readonly string[], plain: string, metric: boolean): stri
   if (small !== undefined && Number(small.replace(',', '.')) < MOST_A_SQUARE) {
     return `${(alone?.[0] ?? marked ?? '').trim()}/${metric ? 'm²' : 'sq ft'}`;
   }
-  const square = BARE_SQUARE_PRICE.exec(plain);
+  const square = OF_TRIM.test(plain) ? null : BARE_SQUARE_PRICE.exec(plain);
   const mark = metric ? '€' : '$';
+  const each = EACH_PRICE.exec(plain)?.[1];
+  if (each !== undefined && /(?<![a-z])(?:box|carton|pack|case)/.test(plain)) return `${mark}${each} a carton`;
   if (square) return `${mark}${square[1]}/${/m/.test((square[2] ?? '').replace('sq', '')) ? 'm²' : 'sq ft'}`;
-  const bare = BARE_PRICE.exec(plain)?.[1];
+  const bare = BARE_PRICE.exec(plain.replace(BARE_CARTON, ' '))?.[1];
   return bare === undefined ? undefined : `${mark}${bare}/${metric ? 'm²' : 'sq ft'}`;
+}
+
+/** What a box covers, said beside a room without the word: “boxes for 12x10 at 20 sq ft”. */
+export function boxBeside({ room, areas, plain }: Measured): string | undefined {
+  const [only] = areas;
+  if (room === undefined || only === undefined || areas.length > 1 || !/(?<![a-z])(?:box|pack|carton)/.test(plain))
+    return undefined;
+  const figure = Number.parseFloat(only.replace(',', '.'));
+  const at = plain.indexOf(only);
+  return at > 0 && /(?:at|of|with|,|@) ?$/.test(plain.slice(0, at)) && figure < MOST_SQUARE_FEET ? only : undefined;
+}
+
+export interface MeasuresInText {
+  readonly layout: LayoutFound;
+  readonly carton: CartonFound;
+  readonly leftover: LeftoverWords;
+  readonly rooms: RoomList;
+  readonly roomPairs: readonly Pair[];
+  readonly planks: readonly (Pair & { readonly bySize: boolean })[];
+  /** Pairs of which it is not plain what they are the size of. */
+  readonly doubtful: readonly Pair[];
+  /** Pairs that are the size of some thing. */
+  readonly things: readonly Pair[];
+  /** Whether a word for a room stands by the sides of one. */
+  readonly named: boolean;
+  /** Whether a room is named at all. */
+  readonly mentioned: boolean;
+  /** Two rooms' sides with “or” between them. */
+  readonly either: boolean;
+  /** What nobody claimed, every place where it was. */
+  readonly rest: string;
+}
+
+const WALK = new RegExp(
+  `(?<![a-z\\d])walk(?: (?:a?round|the|walls?|room)){0,4} ?[:=]?(?:(?:turn |then |and |,| )*(?:${SIDE}(?!${TIMES}\\d)|right|left|[rl])(?![a-z])){3,}`,
+);
+
+/** The measures of a sentence. Never throws. */
+export function findMeasures({ text, plain }: NormalText, silent: Reading): MeasuresInText {
+  const sheet = sentenceSheet(plain);
+  const shaped = findShapedRooms(sheet, text, silent);
+  const layout = findLayout(sheet);
+  const leftover = findUnused(sheet);
+  const walks = sheet
+    .claimAll(WALK)
+    .map(({ index, to }): Pair => ({ from: index, to, typed: text.slice(index, to).trim(), kind: 'room' }));
+  const pairs = [...shaped, ...walks, ...findPairs(sheet, text, silent)].sort((one, other) => one.from - other.from);
+  const carton = findCarton(sheet);
+  const counts = findRoomCounts(sheet);
+  const said = rolesBeside(pairs, sheet, plain);
+  const open = pairs.filter((_, i) => said[i] === undefined || said[i] === 'doubt');
+  const sized = open.filter(({ kind }) => kind !== 'plank');
+  const nameable = sized.length > 0 || carton.carton || said.includes('plank') ? sized : open;
+  const { mentions, given } = findRoomNames(nameable, sheet, text);
+  const named = pairs.map((pair) => given[nameable.indexOf(pair)] !== undefined);
+  const roles = rolesOf(pairs, said, named, carton.carton);
+  const of = (role: PairRole) => pairs.filter((_, i) => roles[i] === role);
+  const roomPairs = of('room');
+  const rest = sheet.rest();
+  const names = roomPairs.map((pair) => given[nameable.indexOf(pair)]);
+  return {
+    layout,
+    carton,
+    leftover,
+    rooms: listRooms(roomPairs, names, counts, mentions, rest),
+    roomPairs,
+    planks: of('plank').map((pair) => ({ ...pair, bySize: said[pairs.indexOf(pair)] !== 'plank' })),
+    doubtful: of('doubt'),
+    things: of('thing'),
+    named: names.some((name) => name !== undefined),
+    mentioned: mentions.length > 0,
+    either: roomPairs.some(
+      (pair, i) => i > 0 && /(?<![a-z])(?:or|oder)(?![a-z])/.test(rest.slice(roomPairs[i - 1]?.to, pair.from)),
+    ),
+    rest,
+  };
+}
+
+/** What the words beside each pair say that it is, none reaching across another measure. */
+function rolesBeside(pairs: readonly Pair[], sheet: SentenceSheet, plain: string): (PairRole | undefined)[] {
+  const rest = sheet.rest();
+  return pairs.map((pair, i) => {
+    const before =
+      rest
+        .slice(pairs[i - 1]?.to ?? 0, pair.from)
+        .split(CLAIMED)
+        .at(-1) ?? '';
+    const after = rest.slice(pair.to, pairs[i + 1]?.from ?? plain.length).split(/[\u2588,;.\n?!]/)[0] ?? '';
+    return roleBeside(pair, { before, after });
+  });
+}
+
+export interface LeftoverWords {
+  /** Figures that tell nothing of a floor by what stands beside them: years, times, heights, doors. */
+  readonly unused: readonly string[];
+  readonly doors: readonly string[];
+}
+
+const NUMBER = '\\d+(?:[.,]\\d+)*';
+const UNUSED = [
+  `(?<![\\w.,/])(?:(?:built|house|home|from|since|in|circa|year) (?:in |from |of )?)(?:18|19|20)\\d\\d(?![\\w.,/]*\\d)s?`,
+  '(?<![\\w.,/])(?:18|19|20)\\d\\ds(?![a-z])',
+  `(?<![\\w.,/])\\d+(?:st|nd|rd|th)(?![a-z])(?: floor)?`,
+  `(?<![\\w.,/])${NUMBER}[ -]?(?:am|pm|o'clock|hours?|hrs?|days?|weeks?|wks?|months?|years?|yrs?|minutes?|mins?|degrees|people|guys|kids|dogs|cats|videos?|times|stories|miles|lbs?|pounds|kg|[a-z]+ old)(?![a-z])(?: old)?`,
+  `(?<![\\w.,/])${NUMBER} ?-? ?mils?(?![a-z])(?: wear ?-?layer)?`,
+].map((source) => new RegExp(source));
+const HEIGHTS = [
+  `(?: ?(?:x|by) ?)(?:${SIDE}) ?-?(?:high|tall|height|ceilings?|walls)(?![a-z])(?: ceilings?)?`,
+  `(?<![\\w.,/])(?:${SIDE})[ -]?(?:high |tall )?(?:ceilings?|high|tall)(?![a-z])(?: ceilings?)?`,
+  `(?:ceilings?|height)(?: (?:height|is|are|at|of|:|=))* ?(?:${SIDE})`,
+].map((source) => new RegExp(source));
+const DOORS = [
+  new RegExp(
+    `(?<![\\w.,/])(?:(?<n>[2-9]|1|an?) )?(?:doors?|doorways?)(?: ?(?:is|are|of|at|:|=|each))* (?<size>${SIDE})(?!${TIMES}\\d)(?: wide| each)*`,
+  ),
+  /(?<![\w.,/])(?<n>[2-9]|1|an?) (?:doors?|doorways?)(?![a-z])/,
+  new RegExp(
+    `(?<![\\w.,/])(?:(?<n>[2-9]|1|an?) )?(?<size>${SIDE})[ -]?(?:wide )?(?:doors?|doorways?|door openings?)(?![a-z])`,
+  ),
+];
+
+/** Claims what has figures and tells nothing of a floor. */
+export function findUnused(sheet: SentenceSheet): LeftoverWords {
+  const doors = DOORS.flatMap((pattern) => sheet.claimAll(pattern)).map(({ groups, 0: got }) => {
+    const n = Number(groups?.n) || 1;
+    return groups?.size === undefined ? got.trim() : `${n} x ${groups.size.trim()}`;
+  });
+  const unused = [...HEIGHTS, ...UNUSED]
+    .flatMap((pattern) => sheet.claimAll(pattern))
+    .map(({ 0: got }) => got.replace(/^ ?(?:x|by) /, '').trim());
+  return { unused, doors };
+}
+
+const BENIGN =
+  /(?<![a-z])(?:not sure (?:how|what|if i have enough|which)[a-z ]*|(?:do|does|did|can|could|has|have|is|was|would)(?:n't|nt| not) (?:know|figure|tell|find|understand|get|matter|want to mess|remember)[a-z ]*|no idea|why not|whether or not|if not|isn't it|can't wait|without (?:any )?(?:trim|baseboards?|underlay(?:ment)?|waste)|not bad|or so|or (?:something|whatever)|more or less|box(?:es)? or|how many or|if i'm not mistaken)(?![a-z])/g;
+/** Words that leave something out, halve it or offer two choices. */
+const TURNS =
+  /(?<![a-z])(?:not|[a-z]+n't|except(?: for)?|excluding|excl|apart from|other than|instead(?: of)?|only half|half (?:of |the |my )+[a-z ]*|without|minus|less|part of the|nicht|ohne|außer|plus half|twice|double|another|same size|again)(?![a-z])(?: [a-z]+){0,3}/;
+
+/** A corner left out by its sides is no doubt. */
+const CORNER = /(?<![a-z])(?:minus|less|without) ?(?:an? |the )?(?=\u2588)/g;
+
+function blank(found: string): string {
+  return ' '.repeat(found.length);
+}
+
+/** The first words left that turn a meaning round, undefined when there are none. */
+export function turnIn(rest: string): string | undefined {
+  return TURNS.exec(rest.replace(BENIGN, blank).replace(CORNER, blank))?.[0].trim();
+}
+
+/** The first figure that nobody claimed, with the words round it. */
+export function figureIn(
+  rest: string,
+): { readonly at: number; readonly got: string; readonly side: boolean } | undefined {
+  const found =
+    /(?<![\p{L}$€£])[\p{L}$€£]*[\d½¼¾⅛⅜⅝⅞⅓⅔][^\s\u2588;,]*(?: ?(?:ft|feet|foot|in|inch|inches|m|cm|mm|yards?)(?![a-z]))?/u.exec(
+      rest,
+    );
+  if (!found) return undefined;
+  const got = found[0].replace(/(?<![?.!:)])[?.!:)]+$/, '');
+  return { at: found.index, got, side: new RegExp(`^(?:${SIDE})$`).test(got) };
 }

@@ -1,4 +1,4 @@
-/** What people ask around floors that is no work on one: money, law, remodels, jobs, crafts, other floors. */
+/** Questions around floors that aren't about laying one: money, law, remodels, jobs, crafts, other floors. */
 
 import type { Phrases } from './train.ts';
 
@@ -131,6 +131,14 @@ export const OTHER_MATTERS: readonly Phrases[] = [
       'diamond painting onto a board',
       'cosplay armor from foam floor mats, how do you seal it',
       'what kind of finish goes on a charcuterie board made of flooring oak',
+      'can i build a bench from the offcuts',
+      'offcuts as a picture frame',
+      'turn spare boards into a headboard',
+      'leftover boards as wall shelves',
+      'what can i make with the scraps',
+      'drawer liners from spare vinyl',
+      'table top from leftover click planks',
+      'cat house from scrap boards',
     ],
   },
   {
@@ -326,6 +334,14 @@ export const OTHER_MATTERS: readonly Phrases[] = [
       'bus floor plywood bolted down and the bolts are rusted solid',
       'artificial grass on a balcony glue or loose',
       'sauna floor duckboards',
+      'how many epoxy kits for a two car garage',
+      'coating kit for 450 sq ft of garage',
+      'stall mats for a barn',
+      'flooring for a chicken coop',
+      'carpet for 300 sq ft',
+      'ceramic for 12x14',
+      'cork tiles for 10x10',
+      'rubber mats for 400 sq ft',
     ],
   },
   {

@@ -1,4 +1,4 @@
-/** What people ask of work that is close to floors: carpet, counters, concrete, insulation, wall trim, railings. */
+/** Questions about work close to floors: carpet, counters, concrete, insulation, wall trim, railings. */
 
 import type { Phrases } from './train.ts';
 
@@ -326,6 +326,10 @@ export const OTHER_NEAR: readonly Phrases[] = [
       'electrician needs to work in the attic, can he walk on the insulation',
       'how many sheets of 2 inch foam for the crawl walls, 140 feet around and 32 inches high',
       'insulated skirting for my trailer before it gets cold',
+      'batts for 1000 sq ft',
+      'insulation for 600 sq ft of attic',
+      'blown in cellulose for 900 square feet',
+      'foam board for 20x30',
     ],
   },
   {

@@ -1,4 +1,4 @@
-/** What people ask that has nothing to do with a floor: chat, vehicles, furniture, the yard. */
+/** Questions that have nothing to do with floors: chat, vehicles, furniture, the yard. */
 
 import type { Phrases } from './train.ts';
 
@@ -216,6 +216,13 @@ export const OTHER_TALK: readonly Phrases[] = [
   {
     intent: 'other vehicles-and-boats',
     phrases: [
+      'can i lay click vinyl on a boat',
+      'vinyl plank in my sailboat cabin, will it work',
+      'lay planks on the deck of a pontoon',
+      'can i put vinyl plank in a camper van',
+      'click flooring in an rv, does it hold up to the driving',
+      'houseboat floor, can i use lvp',
+      'laminate in a horse trailer',
       "my truck won't start, it only clicks",
       'how often do i change the oil in a diesel van',
       "brake pads squeal when it's cold out",
@@ -341,6 +348,16 @@ export const OTHER_TALK: readonly Phrases[] = [
       'swing set wood, is old treated lumber safe',
       'greenhouse base on grass',
       'cover the outdoor furniture or bring it in for winter',
+      'topsoil for 800 sq ft',
+      'gravel for a 12x20 drive',
+      'pavers for 200 sq ft patio',
+      'turf rolls for a 30x40 lawn',
+      'how much grass seed for 2000 sq ft',
+      'bark chips for 400 sq ft',
+      'decking for 12x16',
+      'composite deck boards for 300 sq ft',
+      'stain for 500 sq ft of fence',
+      'roof felt for 1200 sq ft',
     ],
   },
 ];

@@ -1,4 +1,4 @@
-/** What people ask of other trades of the house: near floors, and none of our work. */
+/** Questions about other trades in the house. */
 
 import type { Phrases } from './train.ts';
 
@@ -196,6 +196,9 @@ export const OTHER_TRADES: readonly Phrases[] = [
       'popped drywall nails all over the ceiling how do i fix',
       'deck ledger board, how do i bolt it to the house',
       'plans for framing a small 8x8 playhouse',
+      'drywall for 900 sq ft',
+      'sheetrock for a 12x14 room',
+      'studs for a 20 ft wall',
     ],
   },
   {
@@ -396,6 +399,11 @@ export const OTHER_TRADES: readonly Phrases[] = [
   {
     intent: 'other wall-painting',
     phrases: [
+      'can i put vinyl plank on the walls',
+      'lvp as an accent wall behind the bed, glue or nails',
+      'use leftover planks on the ceiling',
+      'can i use it on the walls',
+      'plank wall in the bathroom with click vinyl',
       'what color should i paint a north facing bedroom',
       'how many gallons for the walls in a 12x14 room with 8 ft ceilings',
       'do i need primer over dark red walls',
@@ -456,6 +464,10 @@ export const OTHER_TRADES: readonly Phrases[] = [
       'masking windows before spraying a room',
       'how to fix a drip that dried on the wall',
       'faux wood wall panels, paint first or hang first',
+      'paint for 400 sq ft of wall',
+      'wallpaper for a 12x14 room',
+      'gallons for two coats on 800 sq ft',
+      'primer for 1200 sq ft',
     ],
   },
   {

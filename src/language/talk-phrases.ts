@@ -1,4 +1,4 @@
-/** What people say that is no question about a floor: greetings, thanks, anger, and words about the last answer. */
+/** Things people say that aren't questions about a floor: greetings, thanks, anger, and remarks on the last answer. */
 
 import type { Phrases } from './train.ts';
 

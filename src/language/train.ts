@@ -1,25 +1,26 @@
-/** Trains the model of the reader from phrases; run at build time. */
+/** Trains the sentence model from phrases; runs at build time. */
 
-import { featuresOf } from './features.ts';
-import type { Model } from './model.ts';
+import { featuresOf, type Model } from './model.ts';
 
-/** Ways in which people say one intent. */
+/** Ways to express one intent. */
 export interface Phrases {
   readonly intent: string;
   readonly phrases: readonly string[];
 }
 
 /** Smoothing of naive Bayes. */
-const ALPHA = 0.1;
+const ALPHA = 0.05;
 const ROUNDS = 14;
 const RATE = 2.5;
 const DECAY = 1e-5;
-/** Weights of the regression that are smaller than this share of the largest are left out. */
+/** Of each phrase, so much is left to the other intents: neighbors share phrases that nobody wrote down. */
+const DOUBT = 0.1;
+/** Smaller regression weights, relative to the largest, are dropped. */
 const LEAST = 0.012;
-/** A feature that only one phrase has teaches little. */
+/** A feature in only one phrase says little. */
 const FEWEST_PHRASES = 2;
 
-/** The same phrases give the same model, whatever the machine. */
+/** The same phrases give the same model on every machine. */
 export function train(given: readonly Phrases[], seed = 7): Model {
   const intents = given.map(({ intent }) => intent);
   const samples = given.flatMap(({ phrases }, intent) =>
@@ -65,9 +66,7 @@ function bayesOf(samples: readonly Sample[], intents: number, rows: ReadonlyMap<
   for (const own of counts) {
     for (const [intent, times] of own) {
       owners.push(intent);
-      const share = (times + ALPHA) / ((totals[intent] ?? 0) + ALPHA * rows.size);
-      const unseen = ALPHA / ((totals[intent] ?? 0) + ALPHA * rows.size);
-      weights.push(Math.log(share) - Math.log(unseen));
+      weights.push(Math.log((times + ALPHA) / ALPHA));
     }
     at.push(owners.length);
   }
@@ -76,6 +75,7 @@ function bayesOf(samples: readonly Sample[], intents: number, rows: ReadonlyMap<
     bayesIntents: Uint16Array.from(owners),
     bayesWeights: Float32Array.from(weights),
     bayesBase: Float32Array.from(phrases, (own) => Math.log((own + 1) / samples.length)),
+    bayesEach: Float32Array.from(totals, (total) => Math.log(ALPHA / (total + ALPHA * rows.size))),
   };
 }
 
@@ -127,7 +127,8 @@ function regressionOf(
       }
       const right = (samples[i] as Sample).intent;
       for (let c = 0; c < intents; c++) {
-        const off = ((c === right ? 1 : 0) - (scores[c] as number) / total) * rate;
+        const wanted = c === right ? 1 - DOUBT : DOUBT / (intents - 1);
+        const off = (wanted - (scores[c] as number) / total) * rate;
         scores[c] = off;
         base[c] = (base[c] as number) + 0.02 * off;
       }

@@ -101,3 +101,8 @@ export function readSide(typed: string, unit: LengthUnit, reading: Reading): Rea
   const [problem] = side.problems;
   return { ok: false, expected: problem.expected, mends: side.problems.flatMap(({ fix }) => fix ?? []) };
 }
+
+/** A name without its case, kinds of quotes and extra spaces, to compare it with another. */
+export function folded(name: string): string {
+  return name.normalize('NFKC').toLowerCase().replace(/[’‘]/g, "'").replace(/\s+/g, ' ').trim();
+}

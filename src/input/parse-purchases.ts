@@ -1,27 +1,27 @@
-/** What is told of a purchase: bought 10 cartons at $32.50 lot B7, returned 2 tubes, opened 3 cartons. */
+/** Reads purchases: bought 10 cartons at $32.50 lot B7, returned 2 tubes, opened 3 cartons. */
 
-import { FIGURE, figureOf, MARK, readPrice } from '../../input/parse-price.ts';
-import type { Reading } from '../../input/reading.ts';
-import type { Price } from '../../input/readings-made.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
-import { withFigures } from '../../input/trade-words.ts';
-import { readInTime } from '../../workers/time-limits.ts';
+import { distance } from 'fastest-levenshtein';
+import { readInTime } from '../workers/time-limits.ts';
+import { FIGURE, figureOf, MARK, readPrice } from './parse-price.ts';
+import type { Price, Reading } from './reading.ts';
+import { LETTER, plainSigns, withoutHidden } from './rooms/room-text.ts';
+import { withFigures } from './trade-words.ts';
 
 /** `untick` takes back the last tick, `unbuy` everything bought of a thing. */
 type PurchaseAction = 'buy' | 'return' | 'open' | 'unbuy' | 'untick';
 
-/** How much: all that is left, a number of something, or nothing told. `unit` where a measure was named. */
-interface ToldAmount {
+/** How much: all that is left, a number of something, or no amount. `unit` where a measure was named. */
+interface PurchaseAmount {
   readonly all: boolean;
   readonly figure?: number;
   readonly unit?: 'area' | 'length' | 'volume';
-  /** What one of the unit comes to in square ticks, ticks or litres. */
+  /** One unit in square ticks, ticks or liters. */
   readonly each?: number;
 }
 
 export interface ParsedPurchase {
   readonly action: PurchaseAction;
-  readonly amount: ToldAmount;
+  readonly amount: PurchaseAmount;
   /** What was bought, word by word, in lower case. */
   readonly words: readonly string[];
   readonly price?: Price;
@@ -46,7 +46,7 @@ const ACTIONS: readonly (readonly [RegExp, PurchaseAction])[] = [
 
 const TICKS_PER_INCH = 8128;
 const TICKS_PER_METRE = 320_000;
-const MEASURES: readonly (readonly [RegExp, NonNullable<ToldAmount['unit']>, number])[] = [
+const MEASURES: readonly (readonly [RegExp, NonNullable<PurchaseAmount['unit']>, number])[] = [
   [/^(?:sq(?:uare|\.)? ?(?:ft|feet|foot)\.?|sqft|ft ?(?:²|2)|sf)(?![a-z])/, 'area', (12 * TICKS_PER_INCH) ** 2],
   [/^(?:sq(?:uare|\.)? ?m(?:et(?:re|er)s?)?\.?|m ?(?:²|2))(?![a-z])/, 'area', TICKS_PER_METRE ** 2],
   [/^(?:gallons?|gal\.?)(?![a-z])/, 'volume', 3.785411784],
@@ -77,7 +77,7 @@ const STOP = new Set(
   'of the a an and my our more some for at with to in it them those these all each this that pcs'.split(' '),
 );
 
-/** Each purchase that a text tells, in order; undefined where it tells of none. Never throws. */
+/** The purchases in a text, in order; undefined if there are none. Never throws. */
 export function readPurchases(text: string, reading: Reading): readonly ParsedPurchase[] | undefined {
   return readInTime(() => purchasesIn(text, reading));
 }
@@ -105,7 +105,7 @@ function purchasesIn(text: string, reading: Reading): readonly ParsedPurchase[] 
     });
 }
 
-/** Whether a text begins as one that tells of a purchase. */
+/** The action at the start of a text, and how many characters name it. */
 function actionOf(plain: string): { readonly action: PurchaseAction; readonly length: number } | undefined {
   for (const [pattern, action] of ACTIONS) {
     const match = pattern.exec(plain);
@@ -146,7 +146,7 @@ function priceOf(groups: Readonly<Record<string, string | undefined>>): { readon
   return {};
 }
 
-function amountOf(plain: string, { preferences }: Reading): { amount: ToldAmount; rest: string } {
+function amountOf(plain: string, { preferences }: Reading): { amount: PurchaseAmount; rest: string } {
   const all = /^(?:all|everything|the rest|the lot|both)(?: (?:of )?(?:the|it|them))?(?![a-z])/.exec(plain);
   if (all) return { amount: { all: true }, rest: plain.slice(all[0].length) };
   const one = /^(?:an?|one|another) /.exec(plain);
@@ -169,4 +169,95 @@ function numberOf(typed: string, preferences: Reading['preferences']): number | 
 
 function cut(plain: string, match: RegExpExecArray): string {
   return `${plain.slice(0, match.index)} ${plain.slice(match.index + match[0].length)}`.replace(/\s+/g, ' ');
+}
+
+interface Named {
+  readonly item: string;
+  readonly label: string;
+  readonly package?: { readonly label: string; readonly labels: string } | undefined;
+}
+
+/** Other names, by key prefix. */
+const ALSO: readonly (readonly [start: string, names: string])[] = [
+  ['plank', 'plank board flooring floor carton box case vinyl laminate lvp click'],
+  ['underlay', 'underlay underlayment pad padding foam roll'],
+  ['contractor bag', 'contractor bag trash rubbish garbage sack'],
+  ['knife blade', 'knife blade'],
+  ['mask', 'mask n95 respirator dust'],
+  ['container', 'container skip dumpster'],
+  ['subfloor screw', 'subfloor screw deck floor pack'],
+  ['block screw', 'block screw'],
+  ['panel', 'panel plywood ply osb sheet subfloor'],
+  ['block 2x4', '2x4 lumber stud timber block'],
+  ['subfloor adhesive', 'subfloor adhesive glue tube construction'],
+  ['levelling compound', 'levelling leveling leveller leveler compound self bag'],
+  ['levelling primer', 'levelling leveling primer leveller leveler'],
+  ['baseboard', 'baseboard base board skirting trim stick length moulding molding'],
+  ['transition strip', 'transition strip threshold moulding molding'],
+  ['t-moulding', 't-moulding t-molding tmoulding moulding molding stick'],
+  ['reducer', 'reducer transition strip stick'],
+  ['end cap', 'end cap transition strip stick'],
+  ['nosing', 'stair nosing nose stick'],
+  ['finish nail', 'finish nail brad'],
+  ['caulk', 'caulk caulking sealant tube'],
+  ['wood filler', 'wood filler putty tub'],
+  ['trim primer', 'trim primer quart can undercoat'],
+  ['trim paint', 'trim paint quart can'],
+];
+
+/** A unit next to a number adds nothing. */
+const UNITS = new Set('ft foot feet in inch inches mm cm m long'.split(' '));
+
+/**
+ * The items matching all words, or if there are none, those matching most words, at least half. A typo in a longer word
+ * is forgiven. No words match everything.
+ */
+export function thingsNamed<T extends Named>(words: readonly string[], things: readonly T[]): readonly T[] {
+  const wanted = words.map(tokenOf).filter((word) => word !== '' && !UNITS.has(word));
+  if (wanted.length === 0) return things;
+  const scored = things.map((thing) => {
+    const [own, also] = namesOf(thing);
+    const hit = (word: string, names: readonly string[]): boolean => names.some((name) => isName(word, name));
+    const hits = wanted.filter((word) => hit(word, own) || hit(word, also));
+    return { thing, hits: hits.length, own: wanted.filter((word) => hit(word, own)).length };
+  });
+  const most = Math.max(...scored.map(({ hits }) => hits), 0);
+  if (most === 0 || most * 2 < wanted.length) return [];
+  const best = scored.filter(({ hits }) => hits === most);
+  // Words of the label itself take precedence: "paint" means the paint, not every painting supply.
+  const closest = Math.max(...best.map(({ own }) => own));
+  const named = best.filter(({ own }) => own === closest).map(({ thing }) => thing);
+  // A complete label means that item, even if a longer label contains its words.
+  const whole = named.filter((thing) => wordsOf(thing.label).every((word) => wanted.some((one) => isName(one, word))));
+  return whole.length > 0 ? whole : named;
+}
+
+/** The words of its label and key; and the words of its packaging and other names. */
+function namesOf({ item, label, package: sold }: Named): readonly [own: readonly string[], also: readonly string[]] {
+  const [, names = ''] = ALSO.find(([start]) => item.startsWith(start)) ?? [];
+  return [wordsOf(label), [...wordsOf(sold?.label ?? ''), ...wordsOf(sold?.labels ?? ''), ...names.split(' ')]];
+}
+
+function wordsOf(text: string): readonly string[] {
+  return text
+    .split(/[\s,()×]+/)
+    .map(tokenOf)
+    .filter((word) => word !== '' && !UNITS.has(word));
+}
+
+const OTHER_SIGNS = new RegExp(`[^${LETTER}\\d/.-]`, 'g');
+
+/** A word in lowercase, without punctuation or plural s. */
+function tokenOf(word: string): string {
+  const plain = plainSigns(word)
+    .replace(OTHER_SIGNS, '')
+    .replace(/^[.-]+|(?<![.-])[.-]+$/g, '');
+  return plain.length > 3 && !/\d$/.test(plain) ? plain.replace(/(?:(?<=x|sh|ch)es|(?<!s)s)$/, '') : plain;
+}
+
+function isName(word: string, name: string): boolean {
+  if (word === name) return true;
+  if (name.length < 5 || word.length < 4) return false;
+  const letters = (text: string): string => [...text].sort().join('');
+  return letters(word) === letters(name) || distance(word, name) <= (name.length >= 8 ? 2 : 1);
 }

@@ -1,22 +1,22 @@
-/** What is said of a length to be measured: asked for, told, or no longer wanted. */
+/** Reads a request for a length to be measured, the measured length, or that it is no longer needed. */
 
 import { distance } from 'fastest-levenshtein';
 import { readInTime } from '../../workers/time-limits.ts';
 
 /** What it is a length of; the room as the project calls it, where one is named. */
-export interface SaidPlace {
+export interface MeasuredPlace {
   readonly room?: string;
   readonly wall?: number;
   /** Something else of the room: the height of its ceiling. */
   readonly what?: string;
 }
 
-type MeasureSaid =
+type ParsedMeasurement =
   | { readonly do: 'list' }
-  | { readonly do: 'ask'; readonly place: SaidPlace }
-  | { readonly do: 'tell'; readonly place?: SaidPlace; readonly length: string }
+  | { readonly do: 'ask'; readonly place: MeasuredPlace }
+  | { readonly do: 'tell'; readonly place?: MeasuredPlace; readonly length: string }
   /** By its number in the list, or all. */
-  | { readonly do: 'withdraw'; readonly place?: SaidPlace; readonly no?: number }
+  | { readonly do: 'withdraw'; readonly place?: MeasuredPlace; readonly no?: number }
   | { readonly do: 'unread' };
 
 const WALL =
@@ -30,12 +30,12 @@ const ASKING =
 const WITHDRAW =
   /^(?:withdraw|cancel|drop|remove|forget|never ?mind|no longer ask(?: for)?|stop asking(?: for)?|don't (?:ask|measure))\b[\s:]*/i;
 
-/** Reads what is said, the rooms' names given. Never throws. */
-export function readMeasureSaid(text: string, rooms: readonly string[]): MeasureSaid {
-  return readInTime(() => measuresIn(text, rooms));
+/** Reads a text about measuring; `rooms` are the names of the project's rooms. Never throws. */
+export function readMeasurement(text: string, rooms: readonly string[]): ParsedMeasurement {
+  return readInTime(() => measurementIn(text, rooms));
 }
 
-function measuresIn(text: string, rooms: readonly string[]): MeasureSaid {
+function measurementIn(text: string, rooms: readonly string[]): ParsedMeasurement {
   const said = text
     .trim()
     .replace(/[’‘]/g, "'")
@@ -69,12 +69,12 @@ function measuresIn(text: string, rooms: readonly string[]): MeasureSaid {
     : { do: 'tell', place: { room, what }, length: tidy(length) };
 }
 
-function withdrawn(text: string, rooms: readonly string[]): MeasureSaid {
+function withdrawn(text: string, rooms: readonly string[]): ParsedMeasurement {
   const said = text.replace(/(?<![.!?])[.!?]+$/, '').trim();
   if (/^(?:all|everything|them all|all of them|)$/i.test(said)) return { do: 'withdraw' };
   const no = /^(?:no\.? ?|number |question |#)?(\d{1,3})$/i.exec(said)?.[1];
   if (no !== undefined) return { do: 'withdraw', no: Number(no) };
-  const place = readMeasureSaid(said, rooms);
+  const place = readMeasurement(said, rooms);
   return place.do === 'ask' ? { do: 'withdraw', place: place.place } : { do: 'unread' };
 }
 

@@ -1,13 +1,13 @@
-/** What is told of sharing: “shopping list with @… for 3 days”, “2 until friday”, “stop 2”, “leave”. */
+/** Reads what to share, with whom and for how long: “shopping list with @… for 3 days”, “2 until friday”, “stop 2”, “leave”. */
 
-import { clockOf, momentOf, readLasting, readMoment } from '../../input/moment.ts';
-import { singleLine } from '../../input/parse-label.ts';
-import { LETTER, plainSigns } from '../../input/rooms/room-text.ts';
-import { readInTime } from '../../workers/time-limits.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { clockOf, momentOf, readLasting, readMoment } from './moment.ts';
+import { singleLine } from './parse-label.ts';
+import { LETTER, plainSigns } from './rooms/room-text.ts';
 
 type SharedPart = 'project' | 'shopping' | 'guide' | 'cuts' | 'tearout' | 'checklist';
 
-/** What is told of one share, new or there already. */
+/** One share, new or to be changed. */
 export interface ParsedShare {
   readonly what?: SharedPart;
   /** As the project has it. */
@@ -17,12 +17,12 @@ export interface ParsedShare {
   /** Milliseconds since 1970; `always` until it is stopped. */
   readonly until?: number | 'always';
   readonly label?: string;
-  /** What of the text says nothing of these. */
+  /** The words that none of these explains. */
   readonly rest: string;
 }
 
 /** `which`: a number, a name, what was shared, a member, or all. */
-type ToldSharing =
+type ParsedSharing =
   | { readonly do: 'list' }
   | { readonly do: 'leave' }
   | { readonly do: 'stop'; readonly which: string }
@@ -79,12 +79,12 @@ const FILLER = words(
   'share|sharing|shared|send|give|please|let|my|the|a|an|of|with|to|for|by|and|may|can|could|they|them|he|him|she|her|only|just|list|until|till|it|so|that|who|also',
 );
 
-/** A text as what is told of sharing a project with rooms of these names. Never throws. */
-export function readSharing(text: string, rooms: readonly string[], now: number, zone: string): ToldSharing {
+/** Reads a text about sharing a project that has rooms with these names. Never throws. */
+export function readSharing(text: string, rooms: readonly string[], now: number, zone: string): ParsedSharing {
   return readInTime(() => sharingIn(text, rooms, now, zone));
 }
 
-function sharingIn(text: string, rooms: readonly string[], now: number, zone: string): ToldSharing {
+function sharingIn(text: string, rooms: readonly string[], now: number, zone: string): ParsedSharing {
   const line = singleLine(text);
   const plain = plainSigns(line);
   if (/^(?:list|show|shares?|all shares|who(?: .*)?)?\??$/.test(plain)) return { do: 'list' };
@@ -167,7 +167,7 @@ function untilIn(left: Left, now: number, zone: string): number | 'always' | und
     const start = left.text.length - segment.length;
     const after = left.text.slice(start);
     left.cut(behind.index, left.text.length - behind.index);
-    // What was told behind the moment is looked at again.
+    // The words after the moment are read again.
     const kept = /(?:,| (?=with |may |to |they |he |she |as |name))[\s\S]*/i.exec(after)?.[0] ?? '';
     left.text = `${left.text.slice(0, left.text.length - kept.length)}${kept}`;
     return at;
@@ -193,7 +193,7 @@ function roomIn(left: Left, rooms: readonly string[]): string | undefined {
   return undefined;
 }
 
-/** A name that is told behind “named”, or else behind “with” or “to”, up to the next mark. */
+/** The name after “named”, or else after “with” or “to”, up to the next mark. */
 function labelIn(left: Left): string | undefined {
   const named = nameBehind(left, NAMED);
   const withWhom = nameBehind(left, WITH);

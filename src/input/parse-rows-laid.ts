@@ -1,14 +1,14 @@
-/** How far a floor is laid and what is left, in one's own words: `row 7 ended at 31 1/4, broke one, 22 planks and these offcuts left: 18 in left, 31 in right`. */
+/** Reads how far a floor is laid and what is left: `row 7 ended at 31 1/4, broke one, 22 planks and these offcuts left: 18 in left, 31 in right`. */
 
-import { readLength } from '../../input/parse-length.ts';
-import { Rest } from '../../input/parse-plank.ts';
-import { type Read, type Reading, read, unread } from '../../input/reading.ts';
-import { plainSigns, SIDE } from '../../input/rooms/room-text.ts';
-import type { Offcut } from '../../layout/resume-floor.ts';
-import { SO_FAR_NOTES, soFarUnread } from '../../text/floor-problems-text.ts';
-import type { Length } from '../../units/length.ts';
+import type { Offcut } from '../layout/resume-floor.ts';
+import { SO_FAR_NOTES, soFarUnread } from '../text/floor-problems-text.ts';
+import type { Length } from '../units/length.ts';
+import { readLength } from './parse-length.ts';
+import { Rest } from './parse-plank.ts';
+import { type Read, type Reading, read, unread } from './reading.ts';
+import { plainSigns, SIDE } from './rooms/room-text.ts';
 
-/** A row told: all of it and those before lie. `run` counts from 0: row 7b is run 1. Without a room it is the one being laid. */
+/** The last row laid. `run` counts from 0: row 7b is run 1. Without a room it is the room being laid. */
 export interface ParsedRow {
   readonly room?: string;
   readonly row: number;
@@ -17,8 +17,8 @@ export interface ParsedRow {
   readonly end?: Length;
 }
 
-/** Planks and cartons left as far as told, planks broken, offcuts kept. */
-export interface SoFar {
+/** What is laid, and what is left: whole planks and cartons where given, planks broken, offcuts kept. */
+export interface RowsLaid {
   readonly rows: readonly ParsedRow[];
   readonly done: readonly string[];
   readonly broken: number;
@@ -70,8 +70,8 @@ const OFFCUT = new RegExp(
 const FILLER =
   /(?<![a-z])(?:and|these|those|the|with|so far|i|we|have|has|had|are|is|there|still|left|over|only|now|then|up|to|in|of|it|my|just|got|a|an|pieces?|at|also|plus)(?![a-z])|[,:;.()!\s-]/g;
 
-/** Everything told, each taken out of the text in its turn; what holds a figure and is not understood is a Problem. Never throws. */
-export function readSoFar(text: string, reading: Reading): Read<SoFar> {
+/** Reads all of it, part by part; a figure that is not understood is a Problem. Never throws. */
+export function readRowsLaid(text: string, reading: Reading): Read<RowsLaid> {
   const fail = () => unread(soFarUnread({ option: reading.option, got: text }, reading.preferences.units === 'metric'));
   if (text.length > LONGEST_TEXT) return fail();
   const rest = new Rest(plainSigns(text).replace(/\s+/g, ' ').replace(/[!?]/g, '.').trim());
@@ -140,7 +140,7 @@ function clausesAfter(rest: Rest, from: number, reading: Reading): Pick<ParsedRo
   }
 }
 
-/** Offcuts behind their word, or told with an end; bare figures are read behind the word alone. */
+/** Offcuts after their word, or with an end named; bare figures only after the word. */
 function offcutsIn(
   rest: Rest,
   reading: Reading,

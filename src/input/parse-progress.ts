@@ -1,15 +1,15 @@
-/** What is told of the stages of a room: done tear-out bedroom, acclimating since Friday 18:00, not flat hall. */
+/** Reads how far the work is: done tear-out bedroom, acclimating since Friday 18:00, not flat hall. */
 
-import { readLasting, readMoment } from '../../input/moment.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
-import { STAGES, type Stage } from '../../reply/need.ts';
-import { readInTime } from '../../workers/time-limits.ts';
+import { STAGES, type Stage } from '../reply/need.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { readLasting, readMoment } from './moment.ts';
+import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
 export interface ParsedProgress {
   readonly state: 'done' | 'waiting' | 'blocked' | 'skipped' | 'open' | 'show';
-  /** None where none is told: the room's next one is meant. */
+  /** Empty: the room's next stage is meant. */
   readonly stages: readonly Stage[];
-  /** Names as the project has them; empty where none is told. */
+  /** Names as the project has them. */
   readonly rooms: readonly string[];
   readonly everywhere: boolean;
   /** Milliseconds since 1970. */
@@ -64,7 +64,7 @@ const EVERYWHERE = words(
   'everywhere|all(?: the| of the)? rooms|every room|each room|whole (?:flat|home|house|place)|all over',
 );
 
-/** A text as progress told of rooms with these names; undefined where it tells none. Never throws. */
+/** The progress in a text about rooms with these names; undefined if there is none. `now` in milliseconds since 1970. Never throws. */
 export function readProgress(
   text: string,
   names: readonly string[],
@@ -113,7 +113,7 @@ interface Timed {
   readonly times: Pick<ParsedProgress, 'since' | 'until' | 'lasts'>;
 }
 
-/** When it began, how long it takes, and until when: each is looked for behind its own word. */
+/** When it began, how long it takes, and until when, each after a word of its own. */
 function timesIn(plain: string, now: number, zone: string): Timed {
   const lasting = readLasting(plain);
   let rest = lasting?.rest ?? plain;
@@ -132,7 +132,7 @@ function timesIn(plain: string, now: number, zone: string): Timed {
   };
 }
 
-/** The rooms named, and the text without them; of names that hold each other the longer is taken. */
+/** The rooms named, and the text without them; where one name contains another, the longer one. */
 function roomsIn(plain: string, names: readonly string[]): { rooms: readonly string[]; rest: string } {
   const rooms: string[] = [];
   let rest = plain;
@@ -149,7 +149,7 @@ function roomsIn(plain: string, names: readonly string[]): { rooms: readonly str
   return { rooms: names.filter((name) => rooms.includes(name)), rest: rest.replace(/\s+/g, ' ').trim() };
 }
 
-/** A stage named in a text: for whatever is told of money and notes. */
+/** The stage named in a text about money or in a note. */
 export function stageNamed(text: string): Stage | undefined {
   const plain = plainSigns(text);
   return STAGES.find((stage) => plain.includes(stage)) ?? stageIn(plain);

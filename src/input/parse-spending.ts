@@ -1,18 +1,17 @@
-/** What is told of money: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
+/** Reads what was spent: spent $84.20 on adhesive, insurer; refund $32.50 carton; budget $2,500. */
 
-import { FIGURE, MARK, readPrice } from '../../input/parse-price.ts';
-import type { Reading } from '../../input/reading.ts';
-import type { Price } from '../../input/readings-made.ts';
-import { plainSigns, withoutHidden } from '../../input/rooms/room-text.ts';
-import type { Stage } from '../../reply/need.ts';
-import { readInTime } from '../../workers/time-limits.ts';
-import { stageNamed } from './progress-said.ts';
+import type { Stage } from '../reply/need.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { FIGURE, MARK, readPrice } from './parse-price.ts';
+import { stageNamed } from './parse-progress.ts';
+import type { Price, Reading } from './reading.ts';
+import { plainSigns, withoutHidden } from './rooms/room-text.ts';
 
-export type ParsedMoney =
+export type ParsedSpending =
   | { readonly kind: 'show' }
   | { readonly kind: 'remove'; readonly place: number }
   | { readonly kind: 'budget'; readonly price: Price | undefined }
-  | { readonly kind: 'cover'; readonly payer: 'insurer' | 'landlord'; readonly of: ToldCover }
+  | { readonly kind: 'cover'; readonly payer: 'insurer' | 'landlord'; readonly of: Cover }
   | {
       readonly kind: 'spent' | 'refund';
       readonly price: Price;
@@ -22,11 +21,7 @@ export type ParsedMoney =
     };
 
 /** What somebody else pays: an amount, hundredths of a percent of the whole, whole stages, or nothing any more. */
-type ToldCover =
-  | { readonly price: Price }
-  | { readonly part: number }
-  | { readonly stages: readonly Stage[] }
-  | 'nothing';
+type Cover = { readonly price: Price } | { readonly part: number } | { readonly stages: readonly Stage[] } | 'nothing';
 
 const LONGEST_TEXT = 400;
 const MONEY = new RegExp(`${MARK} ?${FIGURE}|${FIGURE} ?${MARK}`, 'i');
@@ -48,12 +43,12 @@ const PAYERS: readonly (readonly [RegExp, 'self' | 'insurer' | 'landlord'])[] = 
 const VERBS =
   /^(?:\s|[,;:-]|(?:i|we|i've|we've|have|has|just|also|paid|spent|spend|pay|cost|costs|add|added|bought|refund(?:ed|s)?|got|back|money|returned|return|credited|reimbursed|of|on|for|from|to|a|an|the|in|was|were|is|it)(?![\p{L}\d]))+/iu;
 
-/** A text as money told; undefined where it tells none. Never throws. */
-export function readMoney(text: string, reading: Reading): ParsedMoney | undefined {
-  return readInTime(() => moneyIn(text, reading));
+/** The spending in a text; undefined if there is none. Never throws. */
+export function readSpending(text: string, reading: Reading): ParsedSpending | undefined {
+  return readInTime(() => spendingIn(text, reading));
 }
 
-function moneyIn(text: string, reading: Reading): ParsedMoney | undefined {
+function spendingIn(text: string, reading: Reading): ParsedSpending | undefined {
   const typed = withoutHidden(text, ' ').replace(/\s+/g, ' ').trim();
   if (typed.length > LONGEST_TEXT) return undefined;
   const plain = plainSigns(typed);
@@ -93,7 +88,7 @@ const NOTHING_BUT_ALL = new RegExp(`^${OF_ALL}$`);
 const PARTS: Readonly<Record<string, number>> = { half: 5000, third: 3333, quarter: 2500 };
 
 /** What the insurer or the landlord pays of the whole job; what they paid for one thing is an entry of its own. */
-function coverIn(plain: string, reading: Reading): ParsedMoney | undefined {
+function coverIn(plain: string, reading: Reading): ParsedSpending | undefined {
   const [, who = '', what = ''] = COVERS.exec(plain) ?? [];
   if (what === '') return undefined;
   const payer = who === 'landlord' ? 'landlord' : 'insurer';

@@ -1,11 +1,13 @@
-/** What is said of a project's rooms: add one, tell its floor, leave it as it is. */
+/** Reads changes to the rooms of a project: add one, give its floor, leave it out of the job. */
 
-import { folded, type Rooms } from '../../project/project-room.ts';
-import { readInTime } from '../../workers/time-limits.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { folded } from './rooms/room-text.ts';
+
+type Rooms = readonly { readonly name: string }[];
 
 export type RoomFact = 'floor' | 'openings' | 'note';
 
-/** One thing to do with the rooms; `shape` is told by text that the room reader reads, with or without a name. */
+/** One change to the rooms; the text of a `shape` goes to the room reader, with or without a name. */
 export type RoomAction =
   | { readonly do: 'list' }
   | { readonly do: 'show'; readonly name: string }
@@ -15,7 +17,7 @@ export type RoomAction =
   | { readonly do: 'rename'; readonly name: string; readonly to: string }
   | { readonly do: 'scope'; readonly name: string; readonly within: boolean }
   | { readonly do: 'fact'; readonly name: string; readonly fact: RoomFact; readonly text: string }
-  /** `note` as told: its number, counted from 1, or all of them. */
+  /** `note`: its number, counted from 1, or all of them. */
   | { readonly do: 'unnote'; readonly name: string; readonly note: number | 'all' };
 
 const OUT =
@@ -37,12 +39,12 @@ const NOTE_GONE_HERE = new RegExp(`^${NOTE_GONE}$`, 'i');
 /** A name between marks, which no inches stand before. */
 const QUOTED_NAME = /(?<=^|[\s;,])["“”„]([\p{L}][\p{L}\p{N} '’-]*)["“”]/gu;
 
-/** What a text says is to be done. A text that says nothing of this is taken for rooms and their shapes. */
-export function roomSaid(text: string, rooms: Rooms): RoomAction {
-  return readInTime(() => roomDeedIn(text, rooms));
+/** The change that a text asks for. Any other text is read as rooms and their shapes. Never throws. */
+export function readRoomChange(text: string, rooms: Rooms): RoomAction {
+  return readInTime(() => roomChangeIn(text, rooms));
 }
 
-function roomDeedIn(text: string, rooms: Rooms): RoomAction {
+function roomChangeIn(text: string, rooms: Rooms): RoomAction {
   const said = text.trim().replace(/\s+/g, ' ').replace(QUOTED_NAME, '$1');
   if (/^(?:|list|all|rooms?|show)$/i.test(said)) return { do: 'list' };
   const bare = said.replace(/^(?:please )?(?:the )?room (?=\S)/i, '').replace(/^(?:show|what is) (?=\S)/i, '');
@@ -87,7 +89,7 @@ function roomDeedIn(text: string, rooms: Rooms): RoomAction {
   return factOf(bare, rooms) ?? scopeOf(bare) ?? { do: 'shape', text: bare };
 }
 
-/** The scope told of a room that is not there. */
+/** Whether a room that the project doesn't have is part of the job. */
 function scopeOf(text: string): RoomAction | undefined {
   const [, name, rest] = /^(\D{1,60}?) ((?:is |stays|out|left|not in|in scope|excluded|skip).*)$/i.exec(text) ?? [];
   if (name === undefined || rest === undefined) return undefined;
@@ -95,7 +97,7 @@ function scopeOf(text: string): RoomAction | undefined {
   return within || OUT.test(rest.toLowerCase()) ? { do: 'scope', name: nameOf(name), within } : undefined;
 }
 
-/** What is told of a room that is there: its scope, its floor, its doors, a note, or its new shape. */
+/** A fact about a room of the project: its scope, its floor, its doors, a note, or its new shape. */
 function factOf(text: string, rooms: Rooms): RoomAction | undefined {
   const found = nameAt(text, rooms);
   if (!found) return undefined;

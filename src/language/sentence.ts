@@ -1,15 +1,42 @@
 /** A plain sentence to the command of its topic, told in the grammar's own words; or the problem that asks one fact back. */
 
-import { askLine, type CommandShape, optionsOf } from '../../input/command-shape.ts';
-import type { Preferences } from '../../input/reading.ts';
-import type { Problem } from '../../reply/reply.ts';
-import { readingStopped } from '../../text/chat-text.ts';
-import { byOptions, notYet, questionBack, readAsCommand, unusedNote } from '../../text/language-text.ts';
-import { readInTime } from '../../workers/time-limits.ts';
-import { hazardSaid, layerSaid } from './hazard-said.ts';
-import { readPlain } from './plain-sentence.ts';
-import type { Topic } from './said.ts';
-import { readSoFar } from './so-far.ts';
+import { askLine, type CommandShape, optionsOf } from '../input/command-shape.ts';
+import { suspectWords } from '../input/parse-covering.ts';
+import { unsafeWords } from '../input/parse-found.ts';
+import { readRowsLaid } from '../input/parse-rows-laid.ts';
+import { sumInSentence } from '../input/parse-tape.ts';
+import type { Preferences } from '../input/reading.ts';
+import { readRooms } from '../input/rooms/parse-room.ts';
+import {
+  CARTON_WORDS,
+  FIGURE_WORDS,
+  FLOOR_WORDS,
+  laterTopic,
+  QUESTION,
+  REQUEST,
+  SAFETY_IDIOMS,
+  SAFETY_WORDS,
+  SOURCE_WORDS,
+  TALK,
+  TASK_WORDS,
+  word,
+} from '../input/trade-words.ts';
+import type { Problem } from '../reply/reply.ts';
+import { readingStopped } from '../text/chat-text.ts';
+import {
+  aboutNote,
+  byOptions,
+  notYet,
+  questionBack,
+  readAsCommand,
+  sentenceTooLong,
+  speltNote,
+  unusedNote,
+} from '../text/language-text.ts';
+import { readInTime } from '../workers/time-limits.ts';
+import { doorsIn, planksReading, type ReadLine, type SentenceReading, type Topic } from './frames.ts';
+import { findMeasures, type MeasuresInText } from './measured.ts';
+import { normalize } from './normalize.ts';
 
 /** A sentence understood. `read` tells whether any of it was told to an option of the command typed, if one was. */
 export type Sentence<C extends CommandShape> =
@@ -86,7 +113,7 @@ function sentenceParsed<C extends CommandShape>(
     ? undefined
     : (begunFloor(text, commands, preferences) ?? boardsReused(text, commands, preferences));
   if (begun) return begun;
-  const plain = readPlain(text, preferences, typed && topicNamed(typed.name));
+  const plain = readSentence(text, preferences, typed && topicNamed(typed.name));
   if (plain.kind === 'nothing') return undefined;
   const { topic, optionTexts } = plain;
   const command = commandOf(topic, commands);
@@ -134,7 +161,7 @@ function begunFloor<C extends CommandShape>(
 ): Sentence<C> | undefined {
   const command = commands.find(({ group, name }) => group === 'floor' && name === 'resume');
   if (!command || !ROWS_LAID.test(text)) return undefined;
-  const read = readSoFar(text, { option: 'so-far', preferences, note: () => undefined });
+  const read = readRowsLaid(text, { option: 'so-far', preferences, note: () => undefined });
   return read.ok ? { ok: true, command, optionTexts: new Map([['so-far', text]]), assumed: [] } : undefined;
 }
 
@@ -152,7 +179,7 @@ function boardsReused<C extends CommandShape>(
   const command = commands.find(({ group, name }) => group === 'trim' && name === 'reset');
   if (!command || text.length > 400 || !REUSED.test(text) || !BOARDS.test(text) || IN_QUESTION.test(text.trim()))
     return undefined;
-  const plain = readPlain(text, preferences);
+  const plain = readSentence(text, preferences);
   const room = plain.kind === 'nothing' ? undefined : plain.optionTexts.get('room');
   const optionTexts = new Map(room === undefined ? [] : [['room', room]]);
   return { ok: true, command, optionTexts, assumed: [readAsCommand(command.name, 'the old baseboards go back')] };
@@ -176,7 +203,7 @@ function oldFloor(command: CommandShape, text: string): readonly (readonly [stri
   const floor =
     /(?:carpet|lino(?:leum)?|laminate|(?:sheet |asphalt |floor |ceramic )?(?:vinyl|tiles?)(?: (?:sheet|tiles?|plank))?)(?!\p{L})/iu;
   const given = floor.exec(text)?.[0] ?? '';
-  const below = layerSaid(text, given);
+  const below = suspectWords(text.replace(given, ' '));
   return [
     ...(given === '' ? [] : [['floor', given] as const]),
     ...(below === undefined ? [] : [['below', below] as const]),
@@ -186,7 +213,7 @@ function oldFloor(command: CommandShape, text: string): readonly (readonly [stri
 
 /** What is unsafe in the sentence, where the command asks what was found. */
 function hazards(command: CommandShape, text: string): readonly (readonly [string, string])[] {
-  const found = 'found' in command.options.shape ? hazardSaid(text) : undefined;
+  const found = 'found' in command.options.shape ? unsafeWords(text) : undefined;
   return found === undefined ? [] : [['found', found]];
 }
 
@@ -198,3 +225,107 @@ function commandOf<C extends CommandShape>(topic: Topic, commands: readonly C[])
 function topicNamed(name: string): Topic | undefined {
   return (['planks', 'tape', 'safety', 'sources', 'help'] as const).find((topic) => topic === name);
 }
+
+const LONGEST_TEXT = 1500;
+
+/**
+ * Reads a sentence by grammar and lexicon, without computing anything: every figure in it is told to an option, noted as
+ * not used, or asked about. `hint` is the topic of a command typed before it. Never throws.
+ */
+export function readSentence(text: string, preferences: Preferences, hint?: Topic): SentenceReading {
+  if (text.length > LONGEST_TEXT) {
+    const why = sentenceTooLong(LONGEST_TEXT);
+    return {
+      kind: 'ask-back',
+      topic: hint ?? 'help',
+      optionTexts: new Map(),
+      assumed: [],
+      missing: 'ask',
+      got: text,
+      why,
+    };
+  }
+  const clean = normalize(text, aboutNote(), speltNote);
+  const tape = hint === 'planks' ? undefined : sumInSentence(clean.plain, preferences);
+  if (tape) return sumReading(tape);
+  const measures = findMeasures(clean, { option: 'room', preferences, note: () => undefined });
+  const topic = topicOf(clean.plain, measures, hint);
+  if (!topic) return { kind: 'nothing' };
+  if (topic === 'planks') return planksReading(clean.plain, measures, preferences, clean.notes);
+  const optionTexts = otherOptions(topic, clean.plain, measures, preferences);
+  // Another task must not pass for the usual one behind the command’s own name.
+  if (topic === 'safety' && hint === topic && optionTexts.size === 0) return { kind: 'nothing' };
+  return { kind: 'ask', topic, optionTexts, assumed: clean.notes };
+}
+
+function sumReading({ sum, problem }: NonNullable<ReturnType<typeof sumInSentence>>): SentenceReading {
+  if (!problem) return { kind: 'ask', topic: 'tape', optionTexts: new Map([['sum', sum]]), assumed: [] };
+  const { got, expected, fix } = problem;
+  const mends = fix === undefined ? undefined : new Map([['sum', fix]]);
+  return {
+    kind: 'ask-back',
+    topic: 'tape',
+    optionTexts: new Map(),
+    assumed: [],
+    missing: 'sum',
+    got,
+    why: expected,
+    mends,
+  };
+}
+
+/** What is told of a topic other than planks. */
+function otherOptions(topic: Topic, plain: string, measures: MeasuresInText, preferences: Preferences): ReadLine {
+  const optionTexts = new Map<string, string>();
+  const tell = (option: string, value: string | undefined): void => void (value && optionTexts.set(option, value));
+  if (topic === 'safety') tell('task', TASK_WORDS.find(([, words]) => words.test(plain))?.[0]);
+  else if (topic === 'sources') tell('about', FIGURE_WORDS.exec(plain)?.[0]);
+  else if (topic !== 'help') {
+    const { rooms, leftover } = measures;
+    const read =
+      rooms.given !== '' && readRooms(rooms.given, { option: 'room', preferences, note: () => undefined }).ok;
+    tell('room', read ? rooms.given : undefined);
+    tell('doors', doorsIn(leftover.doors, plain));
+  }
+  return optionTexts;
+}
+
+/** Whether a word is only talk: a greeting, thanks, a filler. */
+export function isTalk(word: string): boolean {
+  return TALK.test(word);
+}
+
+const CHEAP_TALK = word('thanks|thank you|thx|cheers|danke|lol|haha');
+
+/** The topic, undefined when nothing is asked of us. `hint` is that of the command typed before the sentence. */
+export function topicOf(plain: string, measures: MeasuresInText, hint: Topic | undefined): Topic | undefined {
+  const { planks, roomPairs, carton, layout, doubtful } = measures;
+  const asks = REQUEST.test(plain) || hint === 'planks';
+  const bought = planks.length > 0 || carton.carton;
+  if (hint === 'sources' && SOURCE_WORDS.test(plain)) return 'sources';
+  if (!bought && hint === 'safety' && SAFETY_WORDS.test(plain.replace(SAFETY_IDIOMS, ' '))) return 'safety';
+  const later = laterTopic(plain);
+  if (later && !bought && !CARTON_WORDS.test(plain) && (asks || QUESTION.test(plain) || roomPairs.length > 0))
+    return later;
+  const words = FLOOR_WORDS.test(plain) || hint === 'planks';
+  if (planks.length > 0 && (roomPairs.length > 0 || asks || carton.carton || doubtful.length > 0)) return 'planks';
+  if (carton.carton && (roomPairs.length > 0 || asks)) return 'planks';
+  if (roomPairs.length + doubtful.length > 0) {
+    const given = MEASURED.test(plain);
+    const alone = !/\p{L}{2,}/u.test(measures.rest.replace(CHEAP_TALK, ' '));
+    return measures.named || words || asks || alone || given ? 'planks' : undefined;
+  }
+  if (planks.length > 0 && !/\p{L}{2,}/u.test(measures.rest)) return 'planks';
+  const about = words && (asks || layout.options.size > 0) && !PRICE_ONLY.test(plain);
+  if (
+    about &&
+    (CARTON_WORDS.test(plain) || QUANTITY.test(plain) || measures.mentioned || measures.carton.areas.length > 0)
+  )
+    return 'planks';
+  if (layout.options.size > 0 && words && QUESTION.test(plain)) return 'planks';
+  return layout.options.size + layout.doubts.length > 0 && asks ? 'planks' : undefined;
+}
+
+const MEASURED = /(?<![a-z])(?:measured|measures|measurements?|dimensions?|it'?s (?=\d))/;
+const PRICE_ONLY = /(?<![a-z])how much (?:does|do|is|are|did|was)(?![a-z])/;
+const QUANTITY = /(?<![a-z])(?:how (?:many|much)|calculate|estimate|quantity|work out|figure out)(?![a-z])/;
