@@ -1,13 +1,14 @@
-/** An ask filled from what its asker keeps: rooms, picks and standards where nothing is told; what is told always wins. */
+/** Fills missing options from the user's project: rooms, picks and settings. What was typed always wins. */
 
 import { distance } from 'fastest-levenshtein';
 import { askLine, isCalculating } from '../input/command-shape.ts';
 import { COUNTRY_NAMES } from '../input/parse-house.ts';
 import { factsOf, type Preferences } from '../input/reading.ts';
+import { folded } from '../input/rooms/room-text.ts';
 import { roomGiven } from '../input/rooms/rooms-apart.ts';
 import type { Settings } from '../project/person.ts';
 import type { Project } from '../project/project.ts';
-import { folded, inScope, type Room, type Rooms, roomNamed, roomsText, sameName } from '../project/project-room.ts';
+import { inScope, type Room, type Rooms, roomNamed, roomsText, sameName } from '../project/project-room.ts';
 import { pickWithout } from '../project/rooms-follow.ts';
 import type { Problem } from '../reply/reply.ts';
 import {
@@ -23,13 +24,11 @@ import {
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 
-// Rooms of a project in an ask: by name, or all of them where none is told.
-
-/** The rooms that a text names, in its order, and the text with their shapes in place of their names. */
+/** The rooms a text names, in its order, and the text with their shapes in place of the names. */
 interface NamedRooms {
   readonly text: string;
   readonly named: Rooms;
-  /** Whether nothing but names was told. */
+  /** Whether the text was nothing but names. */
   readonly all: boolean;
 }
 
@@ -37,7 +36,7 @@ const EVERY =
   /^(?:all|every|each|the whole|whole)(?: (?:of )?(?:the|my|our))?(?: (?:rooms?|flat|home|house|floor|project))?$/;
 const BUT = /^(?<every>.*?)(?<!\s)\s*(?:but|except(?: for)?|without)\s+(?:the\s+)?(?<rest>.+)$/;
 
-/** Names of the project's rooms in a text told for rooms: `bedroom`, `bedroom and hall`, `all but the bath`, `bedroom; 12 x 14`. */
+/** Project rooms named in a `room` text: `bedroom`, `bedroom and hall`, `all but the bath`, `bedroom; 12 x 14`. */
 export function namedRooms(text: string, rooms: Rooms): NamedRooms | undefined {
   return readInTime(() => roomsNamed(text, rooms));
 }
@@ -64,7 +63,7 @@ function everyRoom(plain: string, rooms: Rooms): Rooms | undefined {
   return without && inScope(rooms).filter((room) => !without.includes(room));
 }
 
-/** The rooms of a text that holds nothing but their names. */
+/** The rooms of a text that is nothing but room names. */
 function roomsIn(text: string, rooms: Rooms): Rooms | undefined {
   const whole = nearest(text, rooms);
   if (whole) return [whole];
@@ -74,7 +73,7 @@ function roomsIn(text: string, rooms: Rooms): Rooms | undefined {
   return rest.length > 0 && rest.length === names.length ? [...new Set(rest)] : undefined;
 }
 
-/** A room by its name, one slip in a longer name forgiven where only one room is meant. */
+/** A room by its name. A typo in a longer name is forgiven if only one room can be meant. */
 function nearest(text: string, rooms: Rooms): Room | undefined {
   const name = folded(text)
     .replace(/^(?:the|my|our) /, '')
@@ -86,9 +85,6 @@ function nearest(text: string, rooms: Rooms): Room | undefined {
   return close.length === 1 ? close[0] : undefined;
 }
 
-// Picks by option: which of what was told once serves an option of a command.
-
-/** Whether an option of a command reads a text. */
 export function isRead(command: Command, option: string, text: string, preferences: Preferences): boolean {
   const schema = command.options.shape[option];
   const reading = { option, preferences, note: () => undefined };
@@ -102,8 +98,8 @@ export function isRead(command: Command, option: string, text: string, preferenc
 }
 
 /**
- * The text picked for an option of a command: under the command's own name and the option's (`edges stock`), under that of
- * another command whose option is the same, or under the option's name alone.
+ * The pick for an option of a command, by the most specific name: command and option (`edges stock`), another command
+ * with the same option, or the option alone.
  */
 export function pickFor(
   picks: Readonly<Record<string, string>>,
@@ -119,7 +115,7 @@ export function pickFor(
   return alike ? textOf(picks, `${alike.name} ${option}`) : textOf(picks, option);
 }
 
-/** Commands that have an option of this name, one for each thing that the name stands for. */
+/** One command for each meaning that an option of this name has. */
 export function meaningsOf(option: string, commands: readonly Command[]): readonly Command[] {
   const having = commands.filter((command) => isCalculating(command) && option in command.options.shape);
   return having.filter((command, i) => !having.slice(0, i).some((other) => sameOption(command, other, option)));
@@ -135,20 +131,20 @@ function textOf(picks: Readonly<Record<string, string>>, key: string): string | 
   return Object.hasOwn(picks, key) ? picks[key] : undefined;
 }
 
-/** What an asker keeps. */
+/** What is saved for the user. */
 export interface Holdings {
   readonly project?: Project | undefined;
   readonly settings?: Settings | undefined;
 }
 
 interface Filled {
-  /** The options in the command's own order. */
+  /** In the command's own order. */
   readonly optionTexts: ReadonlyMap<string, string>;
   readonly notes: readonly string[];
   readonly problem?: Problem;
 }
 
-/** Fills what is not told of a calculating command. Never throws. */
+/** Fills in the options of a calculating command that weren't typed. Never throws. */
 export function filled(
   command: Command,
   optionTexts: ReadonlyMap<string, string>,
@@ -168,7 +164,7 @@ export function filled(
       whole.set(option, text);
       parts.push(optionPart(option, text));
     }
-    // What is picked for places in rooms that this is not about is for other answers.
+    // Picks for places in other rooms belong to other answers.
     const others = project.rooms.filter((room) => !used.includes(room));
     for (const option of options) {
       const picked = whole.has(option) ? undefined : pickFor(project.picks, command, option, commands);
@@ -204,7 +200,7 @@ function pair(map: ReadonlyMap<string, string>, name: string): [string, string][
   return text === undefined ? [] : [[name, text]];
 }
 
-/** Puts the project's rooms where none are told, or in place of their names; gives those that the ask is about. */
+/** Puts in the project's rooms where none were typed, or in place of their names; returns the rooms that are used. */
 function fillRooms(
   command: Command,
   whole: Map<string, string>,
@@ -229,7 +225,7 @@ function fillRooms(
   return all;
 }
 
-/** What the rooms themselves tell: their doors, and the floor that is on all of them now. */
+/** What the rooms themselves say: their doors, and their floor if it is the same everywhere. */
 function ofRooms({ options }: Command, rooms: Rooms): readonly (readonly [string, string])[] {
   const doors = rooms.flatMap(({ name, openings }) =>
     (openings?.split(/(?:(?<!\s)\s+)?[;\r\n]+\s*/) ?? []).map((door) =>
@@ -246,17 +242,17 @@ function ofRooms({ options }: Command, rooms: Rooms): readonly (readonly [string
   ];
 }
 
-/** Whether `floor` is what comes up, and not what is measured or how high it is. */
+/** Whether `floor` is the covering that comes up, not a measurement or a height. */
 function takesCovering({ shape }: Command['options']): boolean {
   return shape.floor !== undefined && factsOf(shape.floor).names === 'covering';
 }
 
-/** The floors told of the rooms; where a floor is told for some, the others are taken to have it too, and the answer says it. */
+/** If only some rooms have a floor saved, the others are assumed to have the same one, and the answer says so. */
 function floorsOf(rooms: Rooms): ReadonlySet<string> {
   return new Set(rooms.flatMap(({ floor }) => floor ?? []));
 }
 
-/** Rooms with different floors on them are not all taken for carpet. */
+/** Rooms with different floors must not all be treated as carpet. */
 function floorProblem(
   command: Command,
   optionTexts: ReadonlyMap<string, string>,

@@ -1,8 +1,8 @@
-/** Work that no answer waits for: begun once the answer is on its way, and done before the end. */
+/** Work that no answer waits for: started once the answer is on its way, finished before shutdown. */
 
 interface Late {
   later(work: () => Promise<unknown>): void;
-  /** Resolves when all that was begun is done. */
+  /** Resolves when all of it is done. */
   done(): Promise<void>;
 }
 

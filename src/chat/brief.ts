@@ -1,4 +1,4 @@
-/** What of an answer is seen first, and the sections that open on request. Pure; every platform shows the same. */
+/** What is shown of an answer at first, and the sections that open on request. Pure; the same on every platform. */
 
 import {
   type Action,
@@ -17,14 +17,14 @@ import { assumedOf } from './offers.ts';
 export interface Brief {
   readonly lead: string;
   readonly lines: readonly string[];
-  /** The one assumption that changes the answer most. */
+  /** The assumption that changes the answer most. */
   readonly assumption?: string;
-  /** In one short line each; `safety` has them whole. */
+  /** One short line each; the `safety` section has them in full. */
   readonly cautions: readonly string[];
-  /** Topics of these, for whoever keeps what was seen. */
+  /** Their topics, to remember what this person has seen. */
   readonly topics: readonly string[];
   readonly next: readonly Action[];
-  /** What opens on request, in the order in which it is offered. */
+  /** In the order they are offered. */
   readonly sections: readonly SectionId[];
 }
 
@@ -39,7 +39,7 @@ const MOST_CAUTIONS = 2;
 const MOST_NEXT = 4;
 const LONGEST_LINE = 110;
 
-/** What can hurt whoever reads on: these are shown even where there is already another caution. */
+/** Can hurt someone as they go on: shown even next to another caution. */
 const GRAVE = [
   'asbestos',
   'lead',
@@ -56,7 +56,7 @@ const GRAVE = [
   'nail-gun',
 ];
 
-/** What can apply although nobody sees it: it is never left out for having been seen. */
+/** Hazards nobody can see: repeated even if shown before. */
 const HIDDEN = ['asbestos', 'hidden-lines', 'structure', 'gas', 'electric'];
 
 export function briefOf(reply: Reply): Brief {
@@ -73,12 +73,12 @@ export function briefOf(reply: Reply): Brief {
   };
 }
 
-/** What somebody wrote of a danger. */
+/** Whether it answers a danger the user wrote about. */
 function isWritten({ topic }: Caution): boolean {
   return topic.startsWith('hazard-');
 }
 
-/** At most two, gravest first; a lesser one only where it stands alone. */
+/** At most two, gravest first; a lesser one only if it is alone. */
 function chosen(cautions: readonly Caution[], seen: readonly string[]): readonly Caution[] {
   const written = cautions.filter(isWritten).map(({ topic }) => topic.slice('hazard-'.length));
   const fresh = cautions.filter(
@@ -89,7 +89,8 @@ function chosen(cautions: readonly Caution[], seen: readonly string[]): readonly
   return (grave.length > 0 ? grave : fresh.slice(0, 1)).slice(0, MOST_CAUTIONS);
 }
 
-function inShort({ brief, text }: Caution): string {
+/** A caution in one short line. */
+export function inShort({ brief, text }: Caution): string {
   return brief ?? /^.{20,}?[.!?](?=\s|$)/su.exec(text)?.[0] ?? text;
 }
 
@@ -99,7 +100,7 @@ function firstFacts(blocks: readonly Block[]): readonly string[] {
   return facts.facts.map(({ label, value }) => `${label}: ${value}`).filter((line) => line.length <= LONGEST_LINE);
 }
 
-/** All that an answer holds, by section; nothing is in none. */
+/** Everything in the answer, by section; empty sections are left out. */
 export function sectionsOf(reply: Reply): readonly AnswerSection[] {
   const found = new Map<SectionId, Block[]>();
   const add = (id: SectionId, block: Block): void => {
@@ -109,12 +110,12 @@ export function sectionsOf(reply: Reply): readonly AnswerSection[] {
   };
   let last: SectionId | undefined;
   for (const block of reply.blocks) {
-    // A text belongs to what it stands below.
+    // A text belongs to the block above it.
     last = block.section ?? (block.kind === 'text' ? (last ?? 'details') : SECTION_OF[block.kind]);
     add(last, block);
   }
   const assumed = assumedOf(reply);
-  // The brief names one: the example, else the first of these.
+  // The brief shows one of them: the example, or else the first.
   if (assumed.length > (reply.example === undefined ? 1 : 0))
     add('read', { kind: 'checklist', title: SECTION_TITLES.read, items: assumed });
   if (reply.cautions.length > 0) {
@@ -128,7 +129,7 @@ export function sectionsOf(reply: Reply): readonly AnswerSection[] {
   });
 }
 
-/** What somebody works from while laying and cutting, in the order in which it is offered. */
+/** What people work from while laying and cutting. */
 const WORK: readonly SectionId[] = ['rows', 'cuts', 'list', 'checklist', 'how', 'buy'];
 const ALWAYS: readonly SectionId[] = ['plan', 'why', 'safety'];
 const LESS: readonly SectionId[] = ['details', 'read', 'sources'];
@@ -139,8 +140,8 @@ export interface SectionOffer {
 }
 
 /**
- * The sections of an answer that are offered by name, work first; where there are more than `most`, the last opens all
- * of them. `shown` are those that the message holds already.
+ * The sections offered by name, work first. If there are more than `most`, the last offer opens everything. `shown` are
+ * those already in the message.
  */
 export function sectionOffers(reply: Reply, most: number, shown: readonly SectionId[] = []): readonly SectionOffer[] {
   const ids = sectionsOf(reply).map(({ id }) => id);
@@ -170,7 +171,7 @@ function sourceLines(sources: readonly Source[]): readonly string[] {
   return [...new Set(sources.map((source) => `${saySource(source)} (${source.standing})`))];
 }
 
-/** The section that a word typed alone opens; `more` is all of them. */
+/** `more` is all sections. */
 export function sectionNamed(text: string): SectionId | 'more' | undefined {
   const word = text
     .trim()
@@ -179,4 +180,48 @@ export function sectionNamed(text: string): SectionId | 'more' | undefined {
     .replace(/^(?:(?:show|give|list) )?(?:me )?(?:the )?/, '')
     .replace(/ (?:please|pls)$/, '');
   return BRIEF.words[word];
+}
+
+// A box is a box to somebody who says box: catalogs, and so our texts, call it a carton.
+
+const BOX = /\bbox(?:es)?\b/i;
+const CARTON = /\b(c)arton(s?)\b/gi;
+
+/** Strings that nobody reads: what a press sends, names that code looks up, saved data. */
+const UNREAD = [
+  'ask',
+  'fix',
+  'got',
+  'option',
+  'topic',
+  'kind',
+  'section',
+  'opens',
+  'data',
+  'files',
+  'needs',
+  'form',
+  'drawing',
+];
+
+export function saysBox(text: string): boolean {
+  return BOX.test(text);
+}
+
+/** An answer with every “carton” in it called a box. */
+export function withBoxes<T>(answer: T): T {
+  return boxed(answer) as T;
+}
+
+function boxed(value: unknown): unknown {
+  if (typeof value === 'string')
+    return value.replace(
+      CARTON,
+      (_, first: string, plural: string) => `${first === 'C' ? 'B' : 'b'}ox${plural && 'es'}`,
+    );
+  if (Array.isArray(value)) return value.map(boxed);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([key, inner]) => [key, UNREAD.includes(key) ? inner : boxed(inner)]),
+  );
 }

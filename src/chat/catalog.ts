@@ -1,16 +1,15 @@
-/** Commands by their names, each loaded when it is needed: an answer that needs one of them waits for no other. */
+/** Commands by name, each loaded when it is needed so that no answer waits for the others. */
 
 import { typedName } from '../input/command-shape.ts';
 import type { Command } from './command.ts';
 
-/** A command that is loaded from its file: under which names it stands there. */
+/** A command that isn't loaded yet. */
 export interface CatalogEntry {
   readonly group?: string;
   readonly name: string;
   load(): Promise<{ readonly default: Command }>;
 }
 
-/** All commands, loaded or yet to be. */
 export type Catalog = readonly (Command | CatalogEntry)[];
 
 export async function loadCommand(entry: Command | CatalogEntry): Promise<Command> {
@@ -21,7 +20,7 @@ export function loadCommands(catalog: Catalog): Promise<readonly Command[]> {
   return Promise.all(catalog.map(loadCommand));
 }
 
-/** The entry of the name that a line begins with, and what follows the name. */
+/** The entry a line starts with, and the text after its name. */
 export function entryTyped(
   line: string,
   catalog: Catalog,

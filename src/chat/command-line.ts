@@ -1,10 +1,10 @@
-/** A command's line taken apart: `name: value` pairs in any order, the first unlabelled text to the first option. */
+/** Splits a command line into `name: value` pairs in any order; text without a name goes to the first option. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import { askLine, fullName, typedName } from '../input/command-shape.ts';
 import { UNIT_WORDS } from '../input/parse-number.ts';
 import { type Colons, factsOf, type Preferences } from '../input/reading.ts';
-import type { Partly } from '../language/old/plain.ts';
+import type { Partly } from '../language/sentence.ts';
 import type { Action, Problem } from '../reply/reply.ts';
 import { givenTwice, misspeltOption, strangeOption } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
@@ -12,17 +12,19 @@ import { type Catalog, entryTyped, loadCommand } from './catalog.ts';
 import type { Command } from './command.ts';
 import type { Request } from './ports.ts';
 
-/** Longer lines are refused before anything looks at them. */
+/** Longer lines are rejected before anything reads them. */
 export const LONGEST_ASK = 4000;
 
-/** But for a line that brings back what was taken out. */
+/** The limit for `project restore`, which carries exported data. */
 export const LONGEST_IMPORT = 400_000;
 export const IMPORT = /^\W{0,3}project\s+mydata\s/i;
 
-/** Every command takes it: what was told of a hazard, so that a line suggested keeps it. The screen reads it where it stands. */
+/**
+ * Accepted by every command: a hazard that was mentioned, so that a suggested line keeps it. The hazard screen reads
+ * it.
+ */
 export const HAZARD_OPTION = 'hazard';
 
-/** A command with the texts of its options. */
 export interface ParsedCommand {
   readonly ok: true;
   readonly command: Command;
@@ -30,22 +32,27 @@ export interface ParsedCommand {
   readonly assumed?: readonly string[];
 }
 
-/** A line taken apart: the command, the text told for each option, and how a sentence was taken where it was one. */
+/** A line taken apart: the command, the text of each option, and how a sentence was understood. */
 export type Parsed =
   | ParsedCommand
   | {
       readonly ok: false;
       readonly problems: readonly [Problem, ...Problem[]];
       readonly partly?: Partly<Command> | undefined;
-      /** The command that is meant, with what was read for its options: for a form. */
+      /** The command that is meant and the options read so far, for a form. */
       readonly about?: Pick<Partly<Command>, 'command' | 'optionTexts'> | undefined;
-      /** The option that one question is open for, where that is all. */
+      /** Set if the answer is one open question: the option it is for. */
       readonly open?: string;
-      /** What may have been meant: each a request that is answered. */
+      /** Possible meanings, each a request that gets an answer. */
       readonly choices?: readonly Action[];
+      /** It asks what was wrong with the last answer. */
+      readonly complaint?: true;
     };
 
-/** How much a line could be a sentence: `unread` by the option it is told to, `read` by it all the same; undefined for a list of options. */
+/**
+ * How much a line looks like a sentence: `unread` if its first option can't read it, `read` if it can; undefined for a
+ * list of options.
+ */
 export type Looseness = 'unread' | 'read' | undefined;
 
 export function looseness(command: Command, parsed: Parsed, preferences: Preferences): Looseness {
@@ -61,12 +68,11 @@ export function looseness(command: Command, parsed: Parsed, preferences: Prefere
     : 'unread';
 }
 
-/** What is told to a command behind its name, which some write a colon after. */
+/** The text after a command's name, which may be followed by a colon. */
 export function behindName(text: string, length: number): string {
   return text.slice(length).replace(/^\s*:/, '');
 }
 
-/** Takes the options of a known command apart. */
 export function parseOptions(command: Command, text: string): Parsed {
   const own = Object.keys(command.options.shape);
   const names = own.length > 0 ? [...own, HAZARD_OPTION] : own;
@@ -92,7 +98,7 @@ interface Pair {
 }
 
 interface Pairs {
-  /** As told last. */
+  /** If an option occurs twice, the last one counts. */
   readonly optionTexts: ReadonlyMap<string, string>;
   readonly pairs: readonly Pair[];
   readonly twice: readonly { readonly option: string; readonly before: string; readonly value: string }[];
@@ -121,10 +127,10 @@ function pairsIn(text: string, names: readonly string[]): Pairs {
   return { optionTexts, twice, pairs: each };
 }
 
-/** By the names of the options: as many as there are commands, each looked for in every line. */
+/** One pattern per set of option names, compiled once and reused for every line. */
 const PAIR_STARTS = new Map<string, RegExp>();
 
-/** A known option's name and its colon, at the start or behind a space, comma or semicolon. */
+/** A known option's name and its colon, at the start or after a space, comma or semicolon. */
 export function pairStart(names: readonly string[]): RegExp {
   const key = names.join(' ');
   const known = PAIR_STARTS.get(key);
@@ -136,7 +142,7 @@ export function pairStart(names: readonly string[]): RegExp {
   return made;
 }
 
-/** Options that begin a part of their own without a colon, in a line that has one elsewhere: `room: 12x14, plank 6 x 48 in`. */
+/** Options that may start without a colon if the line has a colon elsewhere: `room: 12x14, plank 6 x 48 in`. */
 function bareStart(names: readonly string[]): RegExp {
   const figures = ['plank', 'planks'].filter((name) => names.includes(name));
   const words = ['pattern', 'direction'].filter((name) => names.includes(name));
@@ -147,9 +153,9 @@ function bareStart(names: readonly string[]): RegExp {
   return starts.length > 0 ? new RegExp(`(?=[pd])(?<=[,;]\\s*)(${starts.join('|')})`, 'giu') : /(?!)/gu;
 }
 
-/** Words before a colon that are nearly an option's name. Others belong to a value: a room may be named that way. */
+/** Words before a colon that are almost an option's name. Other words stay in the value: a room may be called that. */
 function misspeltNames(text: string, names: readonly string[]): readonly { typed: string; near: string }[] {
-  // A name told with a space for its hyphen is known, and its last word is no slip of another.
+  // A hyphenated name typed with a space is known; its last word isn't a typo for something else.
   const others = text.replace(pairStart(names), (pair) => ' '.repeat(pair.length));
   return [...others.matchAll(/(?<=^|[\s,;])([\p{L}-]{3,})\s*:/gu)].flatMap((match) => {
     const word = match[1]?.toLowerCase() ?? '';
@@ -159,7 +165,7 @@ function misspeltNames(text: string, names: readonly string[]): readonly { typed
   });
 }
 
-/** Where a word before a colon belongs to the value. */
+/** When a word before a colon is part of the value. */
 const OWN_COLONS: Readonly<Record<Colons, RegExp>> = {
   any: /[\s\S]+/g,
   rooms: /(?<![\p{L}-])[\p{L}-]+\s*:(?=[^:;,\n]*\d|\s*walk\b)/giu,
@@ -167,8 +173,8 @@ const OWN_COLONS: Readonly<Record<Colons, RegExp>> = {
 };
 
 /**
- * Words before a colon inside a value that is of no such words, each with what is told behind it: the name of an option
- * that this command has not, which its neighbor must not swallow. Nearly an option's name is a slip, and told as one.
+ * Names before a colon that aren't part of the value, each with its text: an option this command doesn't have, which
+ * must not end up in the option before it. Near misses are reported as typos.
  */
 function strangeNames({ options }: Command, pairs: readonly Pair[]): readonly { typed: string; said: string }[] {
   const names = Object.keys(options.shape);
@@ -190,15 +196,16 @@ export function trimmed(value: string): string {
   return value.replace(/^[\s,;]+|(?<![\s,;])[\s,;]+$/g, '');
 }
 
-/** A slip or two away: one letter in a short word, two in a longer one, or two letters swapped. */
+/** One wrong letter in a short word, two in a longer one, or two letters swapped. */
 function isNear(word: string, name: string): boolean {
   const letters = (text: string): string => [...text].sort().join('');
   return distance(word, name) <= (word.length <= 4 && letters(word) !== letters(name) ? 1 : 2);
 }
 
-// A filled form or menu as the line that the grammar reads.
-
-/** The command with its options told, its group before it. Words in a first option alone stand without its name: a sentence typed there is read as one. */
+/**
+ * Writes a filled form as a line, with the group first. Words alone in the first option go without its name, so that a
+ * sentence typed there is read as one.
+ */
 function formLine(command: Command, optionTexts: ReadonlyMap<string, string>): string {
   const name = fullName(command);
   const [only, ...more] = optionTexts;
@@ -212,8 +219,8 @@ function labelledLine(command: Command, optionTexts: ReadonlyMap<string, string>
 }
 
 /**
- * A filled form or menu as a request. Its values are handed on as they are; it is text like any other where the grammar
- * reads more than values in it: a sentence alone in the first field, or another option named inside a value.
+ * A filled form or menu as a request. Its values are passed on unparsed, unless they contain more than values: a
+ * sentence alone in the first field, or another option's name inside a value.
  */
 export function formRequest(
   command: Command,
@@ -225,7 +232,7 @@ export function formRequest(
   return { text, given: { command, optionTexts: given } };
 }
 
-/** Whether a value holds what begins a part of its own in a line, or is a slip of it. */
+/** Whether a value contains another option's name, or a typo of one. */
 function namesOptions(command: Command, optionTexts: ReadonlyMap<string, string>): boolean {
   const names = [...Object.keys(command.options.shape), HAZARD_OPTION];
   const pairs = [...optionTexts].map(([option, value]) => ({ option, value }));
@@ -240,9 +247,8 @@ function namesOptions(command: Command, optionTexts: ReadonlyMap<string, string>
 const UNIT_WORD = new RegExp(`^(?:${UNIT_WORDS})$`, 'i');
 
 /**
- * A line that cannot be a sentence: the name of a command that nothing is filled in for, then figures and units that its
- * first option reads. Only that command is loaded. Without words nothing is said, and without a product (12 x 14) there is
- * no room and no plank.
+ * Recognizes a line that can't be a sentence: a command's name followed by figures and units that its first option
+ * reads. Only that command is loaded. Lines with words, or with a product such as 12 x 14, don't qualify.
  */
 export async function figuresTyped(
   line: string,

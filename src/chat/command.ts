@@ -1,4 +1,4 @@
-/** What a command is: its words, its options, examples that are also its tests, and what it does. */
+/** What a command is: its names, options, examples (which are also its tests), and what it does. */
 
 import type { z } from 'zod';
 import type { ProjectAccess } from '../accounts/account-access.ts';
@@ -11,69 +11,78 @@ import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
 import { missingOption, readingStopped } from '../text/chat-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 
-/** Several things the asker can mend, all at once. */
+/** Everything the user has to fix, reported at once. */
 export interface Problems {
   readonly problems: readonly [Problem, ...Problem[]];
-  /** The ask so far, for a platform that offers the rest as a form. */
+  /** The request so far, for platforms that ask for the rest in a form. */
   readonly form?: Form;
-  /** The option that one question is open for. */
+  /** Set if a single question is open: the option it is for. */
   readonly open?: string;
-  /** What can be pressed or typed instead: each is a request that is answered. */
+  /** Alternatives to press or type, each a request that gets an answer. */
   readonly choices?: readonly Action[];
-  /** Nothing is wrong with the ask: the fix is the ask itself, to be asked again. */
+  /** The question after an answer that was said to be wrong. */
+  readonly complaint?: true;
+  /** Nothing is wrong with the request; it only has to be sent again. */
   readonly again?: true;
-  /** Where nothing is missing but the plank: the same request with a plank of ours. */
+  /** If only the plank is missing: the same request with an example plank. */
   readonly example?: string | undefined;
 }
 
-/** A command's full name, and the text told for each of its options. */
 export interface Form {
   readonly command: string;
   readonly told: Readonly<Record<string, string>>;
 }
 
-export type Outcome = Reply | Problems | Refusal;
-
-/** A reply as it leaves the pipeline: with its request as a form, where there are details to change. */
-export interface ReplyWithForm extends Reply {
-  readonly form?: Form;
+/** How a sentence was understood, kept with its answer for whoever says that it is wrong. */
+export interface Understood extends Form {
+  /** The sentence; of a follow-up, the one that began it. */
+  readonly said: string;
 }
 
-/** A command and the text of each option, as they were typed. */
+export type Outcome = Reply | Problems | Refusal;
+
+/** A reply as it leaves the pipeline; with a form if it has details to change. */
+export interface ReplyWithForm extends Reply {
+  readonly form?: Form;
+  /** Set if it answers a sentence. */
+  readonly understood?: Understood;
+}
+
+/** A command and the text of each option, as typed. */
 export interface CommandTexts {
   readonly command: Command;
   readonly optionTexts: ReadonlyMap<string, string>;
 }
 
-/** What a command may know besides its options. */
+/** What a command gets besides its options. */
 export interface Context {
   readonly asker: Asker;
   readonly preferences: Preferences;
-  /** Every command, for help. */
+  /** All commands, for help. */
   readonly commands: readonly Command[];
-  /** How doubtful things were read, so far. */
+  /** How ambiguous input was interpreted so far. */
   readonly assumed: readonly string[];
   /** What was typed, by option. */
   readonly optionTexts: ReadonlyMap<string, string>;
-  /** The asker's projects; undefined where nothing is kept. */
+  /** The user's projects; undefined where nothing is stored. */
   readonly access: ProjectAccess | undefined;
   /** Milliseconds since 1970. */
   now(): number;
-  /** The address that share pages are reached by; undefined where they are not. */
+  /** Base address of the share pages; undefined if there are none. */
   readonly address?: string | undefined;
-  /** Asks a line as this asker would, filled from the project in use, or from one as it would be. */
+  /** Answers a line on the user's behalf, filled in from the open project or from the one passed. */
   ask(line: string, project?: Project): Promise<AnsweredRequest>;
-  /** A saved request taken apart; undefined if it can't be read. */
+  /** Takes a saved request apart; undefined if it can't be read. */
   parse(line: string): CommandTexts | undefined;
-  /** Everything typed has been read and goes together: what takes long begins. A rehearsal ends here. */
+  /** Called once all input is read and consistent, before anything slow. A trial run ends here. */
   begin(): void;
-  /** The same ask with these options told otherwise, as a line to type. */
+  /** The same request with these options changed, as a line to type. */
   again(changes: Readonly<Record<string, string>>): string;
-  /** What was told, to another command by its own name: every option that both have. */
+  /** The same request for another command, with every option that both have. */
   alike(name: string): string;
 }
 
-/** The answer to a line that stands, and the line whole: with what was filled in from the project in use. */
+/** The final answer to a line, and the line with everything that was filled in. */
 export interface AnsweredRequest {
   readonly outcome: Outcome;
   readonly line: string;
@@ -84,19 +93,19 @@ export interface Command<O extends Options = Options> extends CommandShape<O> {
   run(options: z.output<O>, context: Context): Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
 }
 
-/** A command as the registry keeps it. */
 export function defineCommand<O extends Options>(command: Command<O>): Command {
   return command as unknown as Command;
 }
 
-// Options read: the text told for each, or its standard, into exact values; every problem of an ask at once.
-
-/** Values by option, and how doubtful ones were read. */
+/** Values by option, and how ambiguous ones were interpreted. */
 export type OptionsRead =
   | { readonly ok: true; readonly values: Readonly<Record<string, unknown>>; readonly assumed: readonly string[] }
   | { readonly ok: false; readonly problems: readonly [Problem, ...Problem[]] };
 
-/** Reads all options of a command; where that takes too long, that is the Problem. Never throws on what is typed. */
+/**
+ * Reads all options of a command and reports every problem at once, including a reader that takes too long. Never
+ * throws on user input.
+ */
 export function readOptions(
   command: Command,
   optionTexts: ReadonlyMap<string, string>,
@@ -114,7 +123,7 @@ function optionsRead(
   const values: Record<string, unknown> = {};
   const problems: Problem[] = [];
   const assumed: string[] = [];
-  const metric = unitsOfRequest(optionTexts, preferences) === 'metric';
+  const metric = unitsOfRequest(optionTexts.values(), preferences) === 'metric';
   for (const [option, schema] of Object.entries(command.options.shape)) {
     const { standard, metric: round = standard, summary } = factsOf(schema);
     const said = optionTexts.get(option) || undefined;
@@ -139,15 +148,15 @@ const METRIC = /\d\s*(?:mm|cm|m|kg|m²|m2|qm|ml|l)(?![\p{L}\d])/iu;
 const IMPERIAL =
   /\d\s*(?:['"′″’”]|(?:ft|feet|foot|in|inch|inches|yd|yds|yards?|lbs?|pounds?|sq|fl oz|gal|gallons?)(?![\p{L}\d]))/iu;
 
-/** The units that a request is told in, by all of its texts; the asker's own where it is told in none or in both. */
-function unitsOfRequest(optionTexts: ReadonlyMap<string, string>, preferences: Preferences): Units {
-  const text = [...optionTexts.values()].join(' ; ');
+/** The units all of the texts use together; the user's own if they use neither or both. */
+export function unitsOfRequest(texts: Iterable<string>, preferences: Preferences): Units {
+  const text = [...texts].join(' ; ');
   const [metric, imperial] = [METRIC.test(text), IMPERIAL.test(text)];
   if (metric === imperial) return preferences.units;
   return metric ? 'metric' : 'imperial';
 }
 
-/** A problem whose fix is a value that this option reads, with all that was typed and no figure beside it; without one where there is none. */
+/** Drops the fix unless the option reads it and it keeps everything typed without adding a number. */
 function faithful({ fix, ...problem }: Problem, { text, reading }: Typed, schema: z.ZodType): Problem {
   const typed: Typed = { text: fix ?? '', reading: { ...reading, note: () => undefined } };
   const holds = fix !== undefined && !drops(fix, text, 'line') && !invents(fix, [text]);

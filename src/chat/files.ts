@@ -1,4 +1,4 @@
-/** Names of files, made from titles. */
+/** Answers and project sheets as files: PDF, JSON, CSV, plain text. */
 
 import type { Sheets } from '../reply/job-sheet.ts';
 import {
@@ -16,7 +16,7 @@ import { assumedOf } from './offers.ts';
 
 const LONGEST = 60;
 
-/** A title in small letters, figures and hyphens; empty where it has none. */
+/** A title as lowercase letters, digits and hyphens; empty if it has none. */
 export function fileStem(title: string): string {
   const words = title
     .normalize('NFKD')
@@ -26,9 +26,7 @@ export function fileStem(title: string): string {
   return (words ?? []).join('-').slice(0, LONGEST).replace(/-$/, '');
 }
 
-// The files that a project's sheets are handed on as.
-
-/** Every file of a form: one PDF, one JSON document, or a spreadsheet for each list that has lines. None where there are no sheets. */
+/** All files of one form: one PDF, one JSON document, or a CSV for each list with rows. None if there are no sheets. */
 export function filesOf(sheets: Sheets, form: FileForm['form'], paper?: 'letter' | 'a4'): readonly FileMade[] {
   if (sheets.sheets.length === 0) return [];
   if (form === 'pdf') return [fileOf(sheets, { form, ...(paper && { paper }) })];
@@ -53,16 +51,14 @@ function hasLines({ sheets }: Sheets, list: FileList): boolean {
   return of('guide').some(({ reply: { data } }) => isInRows(data));
 }
 
-/** A herringbone has boards and no rows. */
+/** Herringbone has boards but no rows. */
 function isInRows(data: Result & { readonly regions?: readonly { readonly rows?: readonly unknown[] }[] }): boolean {
   return data.regions?.some(({ rows = [] }) => rows.length > 0) ?? false;
 }
 
-// An answer as files to attach where it is too long for a chat: its whole text, and each table as CSV.
-
 const GAP = '  ';
 
-/** Titled blocks, or a whole reply, as plain text lines with their tables lined up. */
+/** Titled blocks, or a whole reply, as plain text with aligned tables. */
 export function sheetText(reply: Reply, blocks: readonly Block[] = reply.blocks): string {
   const list = (title: string, items: readonly string[]): readonly string[] =>
     items.length === 0 ? [] : ['', title, ...items.map((item) => `- ${oneLine(item)}`)];
@@ -81,7 +77,7 @@ export function sheetText(reply: Reply, blocks: readonly Block[] = reply.blocks)
   ].join('\n');
 }
 
-/** A table by RFC 4180; a cell that a spreadsheet would take for a formula is marked as text by an apostrophe. */
+/** RFC 4180; a cell that a spreadsheet would read as a formula gets a leading apostrophe. */
 export function sheetCsv({ columns, rows }: Extract<Block, { readonly kind: 'table' }>): string {
   return [columns, ...rows].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
 }
@@ -111,7 +107,7 @@ function blockLines(block: Block): readonly string[] {
   }
 }
 
-/** Rows with their columns lined up; the first row is the head. */
+/** Rows with aligned columns; the first row is the header. */
 export function tableLines(rows: readonly (readonly string[])[]): readonly string[] {
   const cells = rows.map((row) => row.map(oneLine));
   const widths: number[] = [];
@@ -126,7 +122,7 @@ export function tableLines(rows: readonly (readonly string[])[]): readonly strin
   return [line(head), widths.map((width) => '-'.repeat(width)).join(GAP), ...body.map(line)];
 }
 
-/** Text on one line, without control characters and marks that turn the writing direction. */
+/** One line, without control characters or marks that change the writing direction. */
 export function oneLine(text: string): string {
   return text
     .replace(/[\p{Cc}\u200e\u200f\u2028-\u202e\u2066-\u2069]/gu, ' ')

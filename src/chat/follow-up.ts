@@ -1,10 +1,13 @@
 /** A message that goes on from the last request: the plank after the room, a correction, “what about”, an answer to a question. */
 
+import { saysMetric, workedFrom } from '../handbook/worked.ts';
 import { fullName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern, plainSigns } from '../input/rooms/room-text.ts';
+import { sentenceFrame } from '../language/frames.ts';
 import { type Measured, measured } from '../language/measured.ts';
-import type { Command } from './command.ts';
+import { READER } from '../text/reader-text.ts';
+import { type Command, unitsOfRequest } from './command.ts';
 
 /** The last request, as far as it was said; `open` is what was asked back. */
 interface Before {
@@ -22,12 +25,17 @@ interface FollowUp {
 }
 
 const GOES_ON =
-  /^(?:and|no|nope|sorry|actually|what about|how about|what if|make (?:it|that)|with|in|instead|or|but|also|ok(?:ay)?|then|use|change|turned?|plus|minus|less|only|just|i meant|should be|it'?s|its|how much (?:at|for|is that)|same)(?![a-z])/;
+  /^(?:and|no|nope|sorry|oops|wait|hmm|actually|what about|how about|what if|make (?:it|that)|with|without|in|instead|or|but|also|ok(?:ay)?|then|use|change|turned?|plus|minus|less|only|just|i meant|should be|it'?s|they'?re|they only|that'?s|there'?s|theres|how much (?:at|for|is that|would (?:it|that))|same|now|times|divided|except|skip|drop|if|scratch|forget|never ?mind|nix|remove|leave|add|straight|normal|both|how many (?:boxes )?again|(?:we'?re|i'?m) not doing)(?![a-z])/;
+/** What talk begins with before it says anything. */
+const FILLER =
+  /^(?:(?:oh|um+|uh+|ok(?:ay)?|so|hey|hi|well|right|alright|yeah|yep|hm+|great|cool|thanks|thank you|thx|good|perfect|nice|got it|i see|wait|and then|oops)(?:[,.!]+ ?| |$))+/;
 const METRIC =
   /(?<![a-z])(?:in )?(?:metric|meters|metres|centimeters|centimetres|cm|m2|square meters)(?: please)?[.!?]?$/;
 const FEET = /(?<![a-z])in (?:feet|inches|imperial|feet and inches|square feet|us units)(?: please)?[.!?]?$/;
 const TURNED =
   /(?<![a-z])(?:turn(?:ed)?(?: (?:it|them|the rows|the planks))?(?: (?:around|round|sideways))?|the other (?:way|direction)|other way|crosswise|90 degrees|perpendicular)(?![a-z])/;
+/** Back from the diagonal. */
+const STRAIGHT = /(?<![a-z])(?:straight|not (?:on the )?diagonal(?:ly)?|normal|regular)(?![a-z])/;
 /** Words after which a size is taken off. */
 const OUT = /(?<![a-z])(?:cut|take|minus|less|without|missing|subtract|leave)(?![a-z])/;
 
@@ -37,7 +45,8 @@ function pairIn(text: string): string | undefined {
 }
 
 const OF_FLOORS = /^floor (?:planks|estimate|enough|area|layout)$/;
-const ENOUGH_WORDS = /enough|too (?:many|much|few)|will .* do(?![a-z])|sufficient/;
+const ENOUGH_WORDS =
+  /enough|too (?:many|much|few)|will .* do(?![a-z])|sufficient|(?<![a-z])only (?:has|have|had|got|carries)/;
 const FEWEST_WORDS = 4;
 const MOST_WORDS = 14;
 
@@ -51,41 +60,254 @@ export function followUp(
   const last = commands.find((command) => fullName(command) === memory.command);
   if (!last) return undefined;
   const given = measured(text, preferences);
-  const plain = given.plain.toLowerCase().trim();
+  const whole = given.plain.toLowerCase().trim();
+  const lean = whole.replace(FILLER, '');
+  const plain = lean === '' || (!GOES_ON.test(lean) && GOES_ON.test(whole)) ? whole : lean;
   const words = plain.split(/\s+/).length;
-  const letters = plain.replace(/[\d'".,/$€£%x-]+/g, ' ').match(/[a-z]{3,}/g) ?? [];
-  const onlyBox =
-    (given.size ?? given.carton ?? given.price) !== undefined && given.room === undefined && given.areas.length === 0;
-  const goesOn =
-    GOES_ON.test(plain) ||
-    letters.length < FEWEST_WORDS ||
-    memory.open !== undefined ||
-    ((onlyBox || (given.boxes !== undefined && ENOUGH_WORDS.test(plain))) && OF_FLOORS.test(memory.command));
-  if (!goesOn || words > MOST_WORDS) return undefined;
+  if (words > MOST_WORDS) return undefined;
+  if (memory.command === 'handbook') return entryGoesOn(text, plain, memory, last);
   const texts = new Map(Object.entries(memory.texts));
   const units = METRIC.test(plain) ? 'metric' : FEET.test(plain) ? 'imperial' : undefined;
-  const changed = merged(plain, given, memory, texts);
+  const swapped = swap(plain, texts);
+  const own = swapped ? undefined : ownNews(plain, given, memory, preferences);
+  if (!swapped && !goesOn(plain, given, memory) && (own === undefined || isAsking(plain))) return undefined;
+  const task = alsoOf(plain, memory, commands) ?? edgeRows(whole, memory, commands);
+  if (task) return task;
+  const changed = swapped ? memory.command : merged(plain, given, { ...memory, own }, texts);
   if (changed === undefined && units === undefined) return undefined;
   const command = commands.find((one) => fullName(one) === (changed ?? memory.command)) ?? last;
   const known = Object.keys(command.options.shape);
   const news = [...texts].filter(([option, value]) => memory.texts[option] !== value);
   // What the last request has no place for is a request of its own.
-  if (units === undefined && !news.some(([option]) => known.includes(option))) return undefined;
+  const restated = memory.command === 'floor enough' && given.share !== undefined;
+  if (units === undefined && own === undefined && !restated && !news.some(([option]) => known.includes(option)))
+    return undefined;
+  // The units that an answer is said in say nothing of the country whose rules count.
+  const isUs = units === 'metric' && unitsOfRequest(Object.values(memory.texts), preferences) === 'imperial';
+  if (isUs && !texts.has('country')) texts.set('country', 'US');
   return {
     command,
     optionTexts: new Map([...texts].filter(([option]) => known.includes(option))),
-    assumed: given.assumed,
+    assumed:
+      own?.get('doors')?.includes(READER.usualDoor) && !plain.includes('32')
+        ? [...given.assumed, READER.doorsTaken]
+        : given.assumed,
     ...(units === undefined ? {} : { units }),
   };
+}
+
+const ALSO =
+  /^(?:(?:and|what about|how about|also|now|plus|then|with|do i need|how much|how many|what'?s|need|get|the|new|any|for|some|feet of|sticks of|about) )*(?<what>trim|base ?boards?|baseboard trim|mou?ldings?|quarter[- ]rounds?|shoe(?: mou?lding)?|tear[- ]?out|tearing (?:it )?out|old carpet|carpet removal|squeaks|nails(?: and caulk)?|caulk|paint)(?: (?:for|in|of|around|on|to) (?:it|that|this|them|the (?:same )?(?:room|rooms)|the same|there|both|go with it))?(?: too| as well| then| do i need| will i need| i need| needed)*[?.!]*$/;
+const ALSO_COMMANDS: readonly (readonly [RegExp, string])[] = [
+  [/trim|board|ld|round|shoe/, 'trim list'],
+  [/tear|carpet/, 'prep tearout'],
+  [/squeak/, 'prep squeaks'],
+  [/nail|caulk|paint/, 'trim finish'],
+];
+
+const EDGE_ROW =
+  /^(?:(?:and|so|ok|how wide(?: is| are| will)?|what(?: about|'s|s| is)?|how about|what will|will|does|is|are|the|width of|with) ){0,6}(?<which>last|first|final|end) (?:row|one|rip)(?: (?:be|come out|end up|is|width|size|too|then|narrow|same|look|there|the same|how wide)){0,6}[?.! ]*$/;
+
+/** How wide the rows along the walls of the last floor are. */
+function edgeRows(plain: string, { command, texts }: Before, commands: readonly Command[]): FollowUp | undefined {
+  const { room, plank } = texts;
+  const handbook = commands.find((one) => fullName(one) === 'handbook');
+  if (command !== 'floor planks' || room === undefined || plank === undefined || !handbook || !EDGE_ROW.test(plain))
+    return undefined;
+  const said = `last row of a ${listOf(room)[0]} room, ${sizeOf(plank)} planks`;
+  return {
+    command: handbook,
+    optionTexts: new Map([
+      ['entry', 'last-row'],
+      ['said', said],
+    ]),
+    assumed: [],
+  };
+}
+
+/** Another task in the rooms that were just counted: “and trim for it?”. */
+function alsoOf(plain: string, { command, texts }: Before, commands: readonly Command[]): FollowUp | undefined {
+  const { what } = ALSO.exec(plain)?.groups ?? {};
+  const rooms = [texts.room, texts.area].find((one) => one !== undefined && pairIn(plainSigns(one)) !== undefined);
+  if (what === undefined || rooms === undefined) return undefined;
+  const name = ALSO_COMMANDS.find(([words]) => words.test(what))?.[1];
+  const next = commands.find((one) => fullName(one) === name);
+  if (!next || name === command) return undefined;
+  const option = name === 'prep squeaks' ? 'area' : 'room';
+  const kept = Object.entries(texts).filter(([key]) => ['doors', 'built'].includes(key) && key in next.options.shape);
+  return { command: next, optionTexts: new Map([[option, rooms], ...kept]), assumed: [] };
+}
+
+/** The units that a message asks for, and nothing else. */
+export function unitsWanted(text: string): Preferences['units'] | undefined {
+  const plain = text.toLowerCase().trim().replace(FILLER, '');
+  if (/\d/.test(plain) || plain.split(/\s+/).length > MOST_UNIT_WORDS) return undefined;
+  if (METRIC.test(plain) || /(?<![a-z])in (?:mm|millimet(?:er|re)s|cm|centimet(?:er|re)s)(?![a-z])/.test(plain))
+    return 'metric';
+  return FEET.test(plain) ? 'imperial' : undefined;
+}
+
+const MOST_UNIT_WORDS = 8;
+
+function isAsking(plain: string): boolean {
+  return /\?|^(?:how|what|which|should|can|is|do|does|are|will|why|when|where)(?![a-z])/.test(plain);
+}
+
+function goesOn(plain: string, given: Measured, { command, open }: Before): boolean {
+  const letters = plain.replace(/[\d'".,/$€£%x-]+/g, ' ').match(/[a-z]{3,}/g) ?? [];
+  const onlyBox =
+    (given.size ?? given.carton ?? given.price) !== undefined && given.room === undefined && given.areas.length === 0;
+  return (
+    GOES_ON.test(plain) ||
+    TOO.test(plain) ||
+    (given.room !== undefined && AGAIN.test(plain)) ||
+    letters.length < FEWEST_WORDS ||
+    open !== undefined ||
+    (STOCKED.test(plain) && OF_FLOORS.test(command)) ||
+    ((onlyBox || (given.boxes !== undefined && ENOUGH_WORDS.test(plain))) && OF_FLOORS.test(command))
+  );
+}
+
+/** How many a store has, without the word for a box. */
+const STOCKED =
+  /(?<![a-z])(?:has|have|had|got|carries|are|is|there(?:'s| are| is)) (?:only |just )?(\d{1,3}) (?:boxes |cartons |packs )?(?:of (?:that|this|the same|my|the) (?:lot|batch|run|dye lot|number|code)|left(?: in stock)?|in stock|on the shelf|available)(?![a-z])/;
+
+const AGAIN = /(?<![a-z])(?:again|was it|did you say|were there)(?![a-z])/;
+
+/** More figures for the answer that a handbook entry works out. */
+function entryGoesOn(text: string, plain: string, { texts }: Before, command: Command): FollowUp | undefined {
+  const { entry = '', said = '' } = texts;
+  if (!/\d/.test(plain)) return undefined;
+  const both = `${said} ${text}`.trim();
+  const metric = saysMetric(both);
+  // The later figures count where both messages have some.
+  const fresh = workedFrom(entry, text, metric);
+  if (fresh !== undefined && JSON.stringify(fresh) !== JSON.stringify(workedFrom(entry, said, metric)))
+    return { command, optionTexts: new Map(Object.entries({ ...texts, said: text })), assumed: [] };
+  const worked = JSON.stringify(workedFrom(entry, both, metric));
+  if (worked === undefined || worked === JSON.stringify(workedFrom(entry, said, metric))) return undefined;
+  return { command, optionTexts: new Map(Object.entries({ ...texts, said: both })), assumed: [] };
+}
+
+const SWAPS = [
+  /(?<![\d.,/])(?<now>\d[\d./]{0,8})(?: ?(?:"|'|[a-z]{1,6}\.?))?,? not (?<before>\d[\d./]{0,8})/,
+  /not (?<before>\d[\d./]{0,8})(?: ?(?:"|'|[a-z]{1,6}\.?))?,? (?:but |it'?s |is )?(?<now>\d[\d./]{0,8})/,
+  /(?<![\d.,/])(?<now>\d[\d./]{0,8})(?: ?(?:"|'|[a-z]{1,6}\.?))? instead of (?<before>\d[\d./]{0,8})/,
+];
+const FIGURE = /\d[\d.,/]*/g;
+
+/** Puts one figure in the place of another that was said: “13, not 12”. */
+function swap(plain: string, texts: Map<string, string>): boolean {
+  for (const pattern of SWAPS) {
+    const { now, before } = pattern.exec(plain)?.groups ?? {};
+    if (now === undefined || before === undefined) continue;
+    for (const [option, value] of texts) {
+      const place = [...value.matchAll(FIGURE)].find(([figure]) => figure === before)?.index;
+      if (place === undefined) continue;
+      texts.set(option, `${value.slice(0, place)}${now}${value.slice(place + before.length)}`);
+      return true;
+    }
+  }
+  return false;
+}
+
+const UNDER =
+  /(?<![a-z])(?:(?<first>(?:old |ceramic |vinyl |sheet |asphalt )*(?:tiles?|vinyl|lino(?:leum)?|plywood|osb|particle ?board|concrete|hardwood|wood|laminate)) (?:is |are )?(?:under|below|beneath)|(?:under|below|beneath)[a-z]*(?: (?:it|that|the carpet))?(?: is| are|'s)?(?: there'?s)? (?:an? )?(?<then>(?:old |ceramic |vinyl |sheet |asphalt )*(?:tiles?|vinyl|lino(?:leum)?|plywood|osb|particle ?board|concrete|hardwood|wood|laminate)))/;
+const WOODEN = /(?<![a-z])(?:plywood|osb|wood(?:en)?|particle ?board|(?:sub)?floor joists?)(?![a-z])/;
+const CONCRETE = /(?<![a-z])(?:concrete|slab|cement)(?![a-z])/;
+const GAP =
+  /(?<![\d./x])((?:\d{1,2}[ -])?\d{1,2}\/\d{1,2}|\d{1,2}(?:\.\d{1,2})?(?= ?(?:"|in(?:ch(?:es)?)?|mm)(?![a-z])))(?! ?x)/;
+const SIDES = /(\d{1,3}(?:\.\d{1,2})?) ?(?:'|ft|feet|m)? ?(?:x|×|by) ?(\d{1,3}(?:\.\d{1,2})?) ?(m(?![a-z]))?/;
+const BARE_WIDTH = /(?<![\d./x])(\d{2,3}) ?(?:"|in(?:ch(?:es)?)?)?(?: wide)?[.!?]?$/;
+const MORE_OF_A_SUM =
+  /^(?:and |then |now )*(plus|minus|times|divided by|less|add|take off|subtract|\+|-|x|\*) ?(\d.{0,40}?)[.!?]*$/;
+const SIGNS: Readonly<Record<string, string>> = {
+  plus: '+',
+  add: '+',
+  '+': '+',
+  minus: '-',
+  less: '-',
+  'take off': '-',
+  subtract: '-',
+  '-': '-',
+  'divided by': '/',
+};
+
+/** A meter read once more: “after 2 weeks it’s 11”. */
+const READS_NOW =
+  /(?:it'?s|it is|now|down to|up to|reads?|says?|got)(?: now| at| about| down to)? (\d{1,3}(?:\.\d{1,2})?) ?(?:%|percent)?(?: now| today)?[.! ]*$/;
+
+/** What a message says for options of the last command, where it isn't about a floor's quantity; undefined for nothing new. */
+function ownNews(
+  plain: string,
+  given: Measured,
+  { command, texts, open }: Before,
+  preferences: Preferences,
+): ReadonlyMap<string, string> | undefined {
+  if (OF_FLOORS.test(command) || command.startsWith('project ')) return undefined;
+  const news = new Map<string, string>();
+  const frame = sentenceFrame(command, given, preferences);
+  if (command === 'floor resume' && !/\d/.test(plain)) return undefined;
+  if (frame?.command === command) for (const [option, value] of frame.optionTexts) news.set(option, value);
+  const under = UNDER.exec(plain)?.groups;
+  if (command === 'prep tearout' && under) {
+    news.delete('floor');
+    news.set('below', under.first ?? under.then ?? '');
+  }
+  if (command === 'prep level' || command === 'prep moisture') {
+    if (CONCRETE.test(plain)) news.set('floor', 'concrete');
+    else if (WOODEN.test(plain)) news.set('floor', 'wood');
+  }
+  const again = command === 'prep moisture' && texts.readings !== undefined ? READS_NOW.exec(plain)?.[1] : undefined;
+  if (again !== undefined && !news.has('readings')) news.set('readings', again);
+  if (command === 'prep level') {
+    const pair = pairIn(plain);
+    const gap = GAP.exec(pair === undefined ? plain : plain.replace(pair, ' '))?.[1];
+    const before = texts.readings;
+    if (pair !== undefined && !news.has('area')) news.set('area', pair.trim());
+    if (gap !== undefined && before !== undefined && !news.has('readings'))
+      news.set('readings', before.replace(/^.*? over /, `${gap} in over `));
+    const size = SIDES.exec(news.get('area') ?? texts.area ?? '');
+    // A depth alone is that of the low area said before, over its longer side.
+    if (gap !== undefined && before === undefined && size && !news.has('readings'))
+      news.set(
+        'readings',
+        `${gap} in over ${Math.max(Number(size[1]), Number(size[2]))} ${size[3] === 'm' ? 'm' : 'ft'}`,
+      );
+  }
+  if (command === 'trim edges' && (open === 'doorways' || texts.doorways !== undefined) && news.size === 0) {
+    const wide = BARE_WIDTH.exec(plain)?.[1];
+    const before = texts.doorways ?? 'tile';
+    if (wide !== undefined) news.set('doorways', `${wide} in to ${before.replace(/^.* to /, '')}`);
+  }
+  if (command === 'prep lift' && texts.weight !== undefined && !news.has('weight')) {
+    const count = /(?<![\d.])(\d{1,3}) (?:of (?:them|those|em|'em)|boxes|cartons|packs|cases|bags)/.exec(plain)?.[1];
+    const [, one, unit] = /^([\d.]+) ?([a-z]+)/.exec(texts.weight) ?? [];
+    if (count !== undefined && one !== undefined) news.set('weight', `${Number(count) * Number(one)} ${unit}`);
+  }
+  const sum = command === 'tape' ? MORE_OF_A_SUM.exec(plain) : null;
+  if (sum && texts.sum !== undefined) {
+    const [, sign = '', figure = ''] = sum;
+    news.set('sum', `(${texts.sum}) ${SIGNS[sign] ?? 'x'} ${figure}`);
+  }
+  return news.size === 0 ? undefined : news;
 }
 
 /** Puts what was said into the texts; the command that it is now for, or undefined where nothing fits. */
 function merged(
   plain: string,
   given: Measured,
-  { command, open }: Before,
+  { command, open, own }: Before & { readonly own: ReadonlyMap<string, string> | undefined },
   texts: Map<string, string>,
 ): string | undefined {
+  if (own) {
+    const before = texts.get('room');
+    for (const [option, value] of own) texts.set(option, option === 'room' ? roomsWith(value, before, plain) : value);
+    // What a whole delivery weighs is carried, and no longer one lift.
+    return command === 'prep lift' && Number.parseFloat(own.get('weight') ?? '') > HEAVIEST_LIFT
+      ? 'prep carry'
+      : command;
+  }
   const byArea = ['floor estimate', 'floor enough'].includes(command);
   const place = byArea ? 'area' : 'room';
   let found = false;
@@ -97,40 +319,133 @@ function merged(
   const cut = OUT.exec(plain);
   const out = cut ? pairIn(plain.slice(cut.index)) : undefined;
   const before = texts.get(place);
-  const room = given.room ?? (open === 'room' || open === 'area' ? given.doubtful : undefined);
+  const corrects = open === 'room' || open === 'area' || before !== undefined;
+  const room = given.room ?? (corrects && given.size === undefined ? given.doubtful : undefined);
+  const fewer = before === undefined ? undefined : roomsWithout(plain, before);
   if (out !== undefined && before !== undefined) set(place, `${before} - ${out.trim()}`);
-  else if (room !== undefined) {
-    set(place, /^(?:and|also|plus)(?![a-z])/.test(plain) && before !== undefined ? `${before}; ${room}` : room);
-  } else if (given.areas[0] !== undefined && (open === 'box' || isBox(given.areas[0], texts)))
-    set('box', given.areas[0]);
+  else if (fewer !== undefined) set(place, fewer);
+  else if (room !== undefined) set(place, roomsWith(room, before, plain));
+  else if (given.areas[0] !== undefined && (open === 'box' || isBox(given.areas[0], texts))) set('box', given.areas[0]);
   else if (given.areas[0] !== undefined && byArea)
     set(command === 'floor enough' && open === 'have' ? 'have' : 'area', given.areas[0]);
   else if (open === 'room' && pairIn(plain) !== undefined) set(place, pairIn(plain) ?? '');
-  else if (byArea && !texts.has('box') && isBareBox(plain))
-    set('box', `${BARE_BOX.exec(plain)?.[1]} ${/\d ?m/.test(before ?? '') ? 'm²' : 'sq ft'}`);
-  else if (byArea && !found && BARE.test(plain)) set('area', `${BARE.exec(plain)?.[1]} sq ft`);
-  const spacing = command === 'prep squeaks' ? SPACING.exec(plain)?.[1] : undefined;
-  if (spacing !== undefined) set('spacing', `${spacing} in`);
+  else if (!texts.has('box') && !texts.has('plank') && before !== undefined && isBareBox(plain)) {
+    set('box', `${BARE_BOX.exec(plain)?.[1]} ${/\d ?m/.test(before) ? 'm²' : 'sq ft'}`);
+  } else if (byArea && texts.has('extra') && SHARE_AGAIN.test(plain)) {
+    set('extra', `${SHARE_AGAIN.exec(plain)?.[1]}%`);
+  } else if (
+    byArea &&
+    !found &&
+    !STOCKED.test(plain) &&
+    (given.share ?? given.price ?? given.boxes ?? given.carton) === undefined &&
+    BARE.test(plain)
+  ) {
+    const count = command === 'floor enough' ? COUNT.exec(plain)?.[1] : undefined;
+    const sided = before === undefined ? undefined : otherSide(before, BARE.exec(plain)?.[1] ?? '');
+    if (sided !== undefined) set('area', sided);
+    else if (count !== undefined) set('have', `${count} boxes`);
+    else set('area', `${BARE.exec(plain)?.[1]} sq ft`);
+  } else if (place === 'room' && before !== undefined && !found && BARE_SIDE.test(plain)) {
+    const sided = otherSide(before, BARE_SIDE.exec(plain)?.[1] ?? '');
+    if (sided !== undefined) set('room', sided);
+  } else if (command === 'floor enough' && COUNT.test(plain)) set('have', `${COUNT.exec(plain)?.[1]} boxes`);
   now = withPlank(given, now, texts, set);
   if (given.price !== undefined) {
     if (texts.has('plank')) set('plank', `${withoutPrice(texts.get('plank') ?? '')}, ${given.price}`);
     else set('price', given.price);
   }
-  if (given.share !== undefined) set(now === 'floor estimate' ? 'extra' : 'mistakes', `${given.share} %`);
+  if (given.share !== undefined && now === 'floor enough') found = true;
+  else if (given.share !== undefined) set(now === 'floor estimate' ? 'extra' : 'mistakes', `${given.share}%`);
+  else if (now === 'floor estimate' && given.layout.get('direction') === 'diagonal') set('extra', READER.diagonalExtra);
+  const stocked = STOCKED.exec(plain)?.[1] ?? given.boxes;
   if (given.boxes !== undefined && (command === 'floor enough' || open === 'have')) set('have', `${given.boxes} boxes`);
   const floor = texts.get('area') ?? texts.get('room');
-  if (given.boxes !== undefined && floor !== undefined && now !== 'floor enough' && ENOUGH_WORDS.test(plain)) {
+  const enough = ENOUGH_WORDS.test(plain) || STOCKED.test(plain);
+  if (stocked !== undefined && floor !== undefined && (now !== 'floor enough' || STOCKED.test(plain)) && enough) {
     texts.set('area', floor);
-    set('have', `${given.boxes} boxes`);
+    set('have', `${stocked} boxes`);
     const plank = texts.get('plank');
     if (!texts.has('box') && plank !== undefined) texts.set('box', plank);
     return 'floor enough';
   }
   for (const [option, value] of given.layout) if (option !== 'mistakes') set(option, value);
+  if (byArea && STRAIGHT.test(plain) && (texts.get('extra') ?? READER.diagonalExtra) === READER.diagonalExtra)
+    set('extra', READER.usualExtra);
+  if (STRAIGHT.test(plain) && texts.get('direction') === 'diagonal') set('direction', 'long');
   if (TURNED.test(plain)) set('direction', texts.get('direction') === 'short' ? 'long' : 'short');
-  if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'box', 'have'].includes(open))
+  if (!found && open !== undefined && /\d/.test(plain) && !['room', 'area', 'box', 'have', 'plank'].includes(open))
     set(open, plain);
+  // Without a plank, boxes are counted by area, as they would be for the whole request.
+  const rooms = texts.get('room');
+  if (found && now === 'floor planks' && rooms !== undefined && !texts.has('plank')) {
+    texts.set('area', rooms);
+    return 'floor estimate';
+  }
   return found ? now : undefined;
+}
+
+/** Another figure after a share was changed: “and 15”. */
+const SHARE_AGAIN = /^(?:and|or|what about|how about|what if)(?: only| at| with| it'?s)? (\d{1,2})[.!?]*$/;
+
+const HEAVIEST_LIFT = 150;
+
+/** A count of boxes without the word. */
+const COUNT =
+  /(?:get|got|buy|bought|have|order|take|with|make (?:it|that)|only) (?:only |just )?(\d{1,3})(?: instead| more)?[.!?]*$/;
+const PLUS = /^(?:and|also|plus|add|then|as well as|oh and|don'?t forget)(?![a-z])/;
+const TOO =
+  /(?<![a-z])(?:too|as well|also)(?=[?,.] |$)|(?<![a-z])(?:too|as well|also)(?:,? ?\d[^a-z]*(?:x[^a-z]*)?(?:[a-z]{1,6})?)?[.!?]*$/;
+
+/** The name of a room with its size behind it. */
+function nameOf(room: string): string {
+  const size = pairPattern().exec(room)?.index ?? room.length;
+  return room
+    .slice(0, size)
+    .replace(/^(?:the|my) /i, '')
+    .replace(':', ' ')
+    .trim()
+    .toLowerCase();
+}
+
+function listOf(rooms: string): readonly string[] {
+  return rooms.split(/;\s*/).filter((room) => room.trim() !== '');
+}
+
+/** The rooms of the request with those of a follow-up: added, corrected by name, or in the place of all. */
+function roomsWith(rooms: string, before: string | undefined, plain: string): string {
+  if (before === undefined) return rooms;
+  const told = listOf(rooms).map((room) => withUnit(room, before));
+  const known = listOf(before);
+  const names = known.map(nameOf);
+  const corrected = told.every((room) => nameOf(room) !== '' && names.includes(nameOf(room)));
+  if (corrected) return known.map((room) => told.find((one) => nameOf(one) === nameOf(room)) ?? room).join('; ');
+  return PLUS.test(plain) || TOO.test(plain) ? [...known, ...told].join('; ') : told.join('; ');
+}
+
+const UNIT = /\d ?(mm|cm|m|in(?:ch(?:es|s)?)?|ft|feet)(?![a-z\d])/;
+
+/** A size without a unit is in that of the rooms before it. */
+function withUnit(room: string, before: string): string {
+  const unit = UNIT.exec(before)?.[1];
+  return unit === undefined || /\d ?(?:[a-wyz'"]|x[a-z])/.test(room.slice(nameOf(room).length))
+    ? room
+    : `${room} ${unit}`;
+}
+
+const FEWER =
+  /(?<![a-z])(?:without|except|minus|less|drop|skip|forget(?: about)?|leave (?:out|off)|take (?:out|off)|not(?: doing)?|no|scratch|never ?mind|nix|remove|exclude|excluding) (?:the |my )?([a-z][a-z0-9' ]{1,30}?)(?: then| now| after all| anymore| for now| please)?[.!?]*$/;
+const ONLY =
+  /^(?:just|only|what about just|how about just|what about only)(?: do| for| doing)? (?:the |my )?([a-z][a-z0-9' ]{1,30}?)(?: then| now| for now| please| first)?[.!?]*$/;
+
+/** The rooms without one that is left out by its name; undefined where none is. */
+function roomsWithout(plain: string, before: string): string | undefined {
+  const name = FEWER.exec(plain)?.[1];
+  const known = listOf(before);
+  const only = ONLY.exec(plain)?.[1];
+  const kept = only === undefined ? [] : known.filter((room) => nameOf(room) === only);
+  if (kept.length > 0) return kept.length < known.length ? kept.join('; ') : undefined;
+  const left = known.filter((room) => nameOf(room) !== name);
+  return left.length > 0 && left.length < known.length ? left.join('; ') : undefined;
 }
 
 /** An area that is too small for a floor, where what a box covers is still open. */
@@ -142,6 +457,24 @@ const MOST_A_BOX = 45;
 
 /** A bare number that corrects an area. */
 const BARE = /^[^\d]{0,24}(?<![\d.,$])(\d{2,5})[^\d]{0,12}$/;
+/** “no, 13”: one side of a room, said anew. */
+const BARE_SIDE =
+  /^(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that)|should be|it'?s)(?: actually| sorry)?,? (?:it'?s |is |that'?s )?(\d{1,2}(?:\.\d{1,2})?)(?: ?(?:'|ft|feet|foot))?[.!]*$/;
+const ONE_ROOM =
+  /^([^;\d]*)(\d{1,2}(?:\.\d{1,2})?)( ?(?:'|ft|feet|foot)? ?(?:x|by|×) ?)(\d{1,2}(?:\.\d{1,2})?)( ?(?:'|ft|feet|foot)?)$/;
+const MOST_A_SIDE = 60;
+const FARTHEST = 4;
+
+/** A room of two sides with the nearer one changed; undefined where that isn't plain. */
+function otherSide(room: string, figure: string): string | undefined {
+  const [, name = '', one = '', by = '', other = '', unit = ''] = ONE_ROOM.exec(room.trim()) ?? [];
+  const [now, first, second] = [Number(figure), Number(one), Number(other)];
+  if (one === '' || figure === '' || now > MOST_A_SIDE) return undefined;
+  const [near, far] = [Math.abs(now - first), Math.abs(now - second)];
+  if (near === far || Math.min(near, far) > FARTHEST) return undefined;
+  return near < far ? `${name}${figure}${by}${other}${unit}` : `${name}${one}${by}${figure}${unit}`;
+}
+
 /** A number alone, where what a box covers is still open. */
 const BARE_BOX = /^(?:about |its |it's |they are )?(\d{1,2}(?:[.,]\d{1,2})?)(?: each| a box)?[.!?]?$/;
 
@@ -149,8 +482,6 @@ function isBareBox(plain: string): boolean {
   const figure = Number(BARE_BOX.exec(plain)?.[1]?.replace(',', '.'));
   return figure >= 1 && figure <= MOST_A_BOX;
 }
-
-const SPACING = /(?<![\d.,])(12|16|19\.2|24)(?![\d.,]*\d)/;
 
 /** A plank that was said, or what its box holds; with rooms known, the exact count takes the place of an estimate. */
 function withPlank(

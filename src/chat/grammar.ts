@@ -1,14 +1,14 @@
-/** The one text grammar: a command, then `name: value` pairs in any order, the first unlabelled text to the first option; else a sentence. */
+/** The text grammar: a command, then `name: value` pairs in any order, text without a name for the first option; anything else is a sentence. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import { fullName, listed, typedName } from '../input/command-shape.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../input/reading.ts';
-import { parseSentence, type Sentence } from '../language/old/plain.ts';
-import { isTalk } from '../language/old/plain-sentence.ts';
-import { jobWithout, projectSaid } from '../language/old/project-said.ts';
+import { jobLineAlone, projectLine } from '../language/project-lines.ts';
+import { isTalk, parseSentence, type Sentence } from '../language/sentence.ts';
 import type { Problem } from '../reply/reply.ts';
 import { commandMissing, emptyAsk, quoted, readingStopped, unknownCommand } from '../text/chat-text.ts';
 import { nothingRequested } from '../text/language-text.ts';
+import { READER } from '../text/reader-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 import {
@@ -16,17 +16,19 @@ import {
   type Looseness,
   looseness,
   type Parsed,
+  type ParsedCommand,
   pairStart,
   parseOptions,
   trimmed,
 } from './command-line.ts';
 import type { Request } from './ports.ts';
-import { meant } from './sentences.ts';
+import { isLine, isQuestion, meant } from './sentences.ts';
 import type { UserState } from './user-state.ts';
 
 /**
- * Takes a line apart: by the grammar, and as a sentence where it begins with no command, or where what follows one has no
- * option's name and is not read by its first option, or tells of a plank as well. A line that takes too long is a Problem. Never throws.
+ * Parses a line as a command, or as a sentence if it starts with no command, or if the text after the command names no
+ * option and its first option can't read it or it also describes a plank. A line that takes too long is a Problem.
+ * Never throws.
  */
 export function parseLine(
   line: string,
@@ -38,7 +40,11 @@ export function parseLine(
 }
 
 function lineParsed(line: string, commands: readonly Command[], preferences: Preferences): Parsed {
-  const text = line.trim().replace(/^\/+/, '');
+  const text = line
+    .trim()
+    .replace(/^\/+/, '')
+    .replace(/^([a-z]{2,20})[?!.]{1,3}$/i, '$1')
+    .replace(/^help (?:me|pls|please)[?!.]{0,3}$/i, 'help');
   const found = findCommand(text, commands);
   if ('problem' in found) {
     const { problem, sentence: may, owner } = found;
@@ -48,7 +54,7 @@ function lineParsed(line: string, commands: readonly Command[], preferences: Pre
   }
   const { command, rest } = found;
   const parsed = parseOptions(command, rest);
-  // What is told to a project is kept, and no other ask that it could be too.
+  // Text for a project is saved as typed and never read as another request.
   if (command.group === 'project') return parsed;
   const loose =
     parsed.ok && [...parsed.optionTexts.values()][0] === trimmed(rest) && looseness(command, parsed, preferences);
@@ -58,7 +64,7 @@ function lineParsed(line: string, commands: readonly Command[], preferences: Pre
   return sentence && understood(sentence, loose, behind) ? sentence : parsed;
 }
 
-/** Whether a line is better taken as the sentence: where rooms alone would be read, only if a plank is told among them. */
+/** Whether the line is better read as a sentence. If it reads as rooms, only when it also describes a plank. */
 function understood(sentence: Sentence<Command>, loose: Looseness | true, text: string): boolean {
   if (loose === undefined) return false;
   if (loose !== 'read') return loose === true || sentence.ok || sentence.read;
@@ -69,9 +75,9 @@ function understood(sentence: Sentence<Command>, loose: Looseness | true, text: 
 
 interface Unfound {
   readonly problem: Problem;
-  /** Whether the line may be a sentence, and no command misspelt or left out. */
+  /** Whether the line may be a sentence, rather than a command misspelled or left out. */
   readonly sentence: boolean;
-  /** The command whose option begins the line. */
+  /** The command whose option starts the line. */
   readonly owner?: Command;
 }
 
@@ -100,64 +106,88 @@ function findCommand(text: string, commands: readonly Command[]): { command: Com
   return { problem: unknownCommand(text, word, likely, rest, listed(commands).map(fullName)), sentence };
 }
 
-/** Whether an option's name and its colon stand anywhere in a text: then it is a line, whatever is wrong with it. */
+/** Whether an option's name and its colon occur anywhere: then it is a command line, whatever else is wrong with it. */
 function hasOptions(text: string, commands: readonly Command[]): boolean {
   return commands.some((command) => text.search(pairStart(Object.keys(command.options.shape))) >= 0);
 }
 
-/** The command that a line begins with; undefined where it begins with none. */
 export function commandTyped(line: string, commands: readonly Command[]): Command | undefined {
   const found = findCommand(line.trim().replace(/^\/+/, ''), commands);
   return 'command' in found ? found.command : found.owner;
 }
 
-/** What a text is read for: its commands, and what its asker keeps. */
+/** What is needed to read a text: the commands, and what is saved for the user. */
 export interface Reader {
   readonly commands: readonly Command[];
   readonly access: unknown;
   readonly holdings: Pick<UserState, 'preferences' | 'project' | 'named'>;
 }
 
-/** The line that a text says, where it is said of a project, and that line taken apart. */
+/** The project command that a sentence stands for, and that command parsed. */
 export interface TextParsed {
   readonly said: string | undefined;
   readonly parsed: Parsed;
+  /** The text if it was read as a sentence; of a follow-up, the sentence it goes on from. */
+  readonly sentence?: string | undefined;
+  /** Units that the answer was requested in. */
+  readonly units?: Preferences['units'] | undefined;
+  /** A figure said back: the conversation goes on from what it was of. */
+  readonly aside?: true | undefined;
+  /** Only the lead of the answer is wanted. */
+  readonly short?: true | undefined;
 }
 
-/** The line that a text says of the project in use; undefined where it says nothing of it. */
-export function saidOfProject(
+/** Undefined if the text says nothing about the open project. */
+export function projectLineFor(
   text: string,
   commands: readonly Command[],
   { preferences, project, named = project }: Reader['holdings'],
 ): string | undefined {
-  return projectSaid(text, commands, preferences, named);
+  return projectLine(text, commands, preferences, named);
 }
 
-/** A line typed for us, or somebody's message. Where it takes too long, that is the Problem. */
+/** A line typed for the bot, or someone's message. If it takes too long, that is the Problem. */
 export function parseText(
   { commands, access, holdings }: Reader,
   text: string,
   written: Request['written'],
 ): TextParsed {
   const { preferences, project } = holdings;
-  return readInTime(
+  return readInTime<TextParsed>(
     () => {
-      // Somebody's message was not typed for us: nothing in it changes what anybody keeps.
-      const said = access && written !== 'message' ? saidOfProject(text, commands, holdings) : undefined;
+      // A message that wasn't typed for the bot never changes anything saved.
+      const said = access && written !== 'message' ? projectLineFor(text, commands, holdings) : undefined;
       const read = parse(said ?? text, written, preferences, commands);
       const typed = written === 'message' ? undefined : commandTyped(text, commands);
-      // Options make it a line, whatever is wrong with it; a sentence may hold a colon all the same.
+      // Options make it a command line, though a sentence may contain a colon too.
       const line = hasOptions(text, commands) && (typed !== undefined || !read.ok);
       const first = said === undefined && !line ? meant(text, read, commands, preferences, typed) : read;
       const news =
-        access && !project && written !== 'message' && !read.ok && !read.partly ? jobWithout(text) : undefined;
-      return { said, parsed: news === undefined ? first : parse(news, written, preferences, commands) };
+        access && !project && written !== 'message' && !read.ok && !read.partly && !(first.ok && isQuestion(text))
+          ? jobLineAlone(text)
+          : undefined;
+      const sentence = line || (typed && (typed.name === 'tape' || isLine(text, typed))) ? undefined : text;
+      const reckoned = first.ok && fullName(first.command) === 'tally';
+      if (news === undefined || reckoned) return { said, parsed: first, sentence };
+      // A rule of the handbook helps somebody without a project more than a place to keep the news.
+      if (first.ok && fullName(first.command) === 'handbook')
+        return { said, parsed: { ...first, assumed: [...(first.assumed ?? []), READER.unkept] }, sentence };
+      const damage = news.startsWith('project found ') ? entryParsed(FOUND_ENTRY, commands) : undefined;
+      if (damage) return { said, parsed: { ...damage, assumed: [READER.unkept] }, sentence };
+      return { said, parsed: parse(news, written, preferences, commands), sentence };
     },
     () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
   );
 }
 
-/** A line typed for us by the grammar; somebody's message as a sentence. */
+/** What to do about something found under a floor. */
+const FOUND_ENTRY = 'damage-found';
+
+function entryParsed(id: string, commands: readonly Command[]): ParsedCommand | undefined {
+  const command = commands.find((one) => fullName(one) === 'handbook');
+  return command && { ok: true, command, optionTexts: new Map([['entry', id]]) };
+}
+
 function parse(
   text: string,
   written: Request['written'],

@@ -1,4 +1,4 @@
-/** What hazards make of an ask: an emergency answered alone, work refused, a line beside an answer, and lines that lose nothing that was typed. */
+/** What hazards do to a request: an emergency is answered alone, work is refused, or a line is added to the answer. Suggested lines keep every hazard that was typed. */
 
 import { hazardSources } from '../figures/safety-figures.ts';
 import { bearing, byGravity, type Cleared, PLAINEST, type Screened, type Sighting } from '../hazards/hazard.ts';
@@ -19,14 +19,14 @@ import {
 import type { CommandTexts, Outcome, Problems } from './command.ts';
 import { HAZARD_OPTION, IMPORT } from './command-line.ts';
 
-/** A hazard that bears on an ask; `before` where it was told earlier. */
+/** A hazard that affects the request; `before` if it was mentioned earlier. */
 export interface Bearer extends Sighting {
   readonly before?: true;
 }
 
 const NOTHING: Screened = { sightings: [], cleared: [] };
 
-/** The hazards of a line as it was typed. What brings back a person's own data is data, and no message. */
+/** The hazards in a line as typed. Imported project data isn't a message and isn't screened. */
 export function screenedLine(text: string): Screened {
   if (IMPORT.test(text) && isJson(text)) return NOTHING;
   return screen(text);
@@ -42,23 +42,21 @@ function isJson(text: string): boolean {
   }
 }
 
-/** The answer to an emergency that a text tells of: it is given before anything else is looked at. Undefined where there is none. */
+/** The answer to an emergency, which comes before everything else. Undefined if there is none. */
 export function emergencyIn(text: string): Refusal | undefined {
   const [gravest] = screenedLine(text).sightings;
   return gravest?.level === 'emergency' ? emergencyAnswer(gravest) : undefined;
 }
 
-/** Whether a text tells of an emergency. */
 export function isEmergency(text: string): boolean {
   return emergencyIn(text) !== undefined;
 }
 
-/** Whether a text tells of any hazard. */
 export function isHazard(text: string): boolean {
   return screenedLine(text).sightings.length > 0;
 }
 
-/** The answer to an emergency: what to do, whom to call, what ends it, and a line in the language it was told in. */
+/** What to do, whom to call, what ends it, and a line in the language it was written in. */
 export function emergencyAnswer({ hazard, about, words, language, before }: Bearer): Refusal {
   const { act, call } = emergencyText(hazard, about);
   const said = before ? rememberedLine(words) : wroteText(words);
@@ -71,7 +69,10 @@ export function emergencyAnswer({ hazard, about, words, language, before }: Bear
   };
 }
 
-/** Why an ask is not worked out; undefined where nothing forbids it. The gravest speaks, and the others by their words. */
+/**
+ * Why the request isn't computed; undefined if nothing forbids it. The gravest hazard is explained, the others are
+ * quoted.
+ */
 export function refusedBy(bearers: readonly Bearer[], command: string): Refusal | undefined {
   const against = [...bearers]
     .sort(byGravity)
@@ -91,12 +92,13 @@ export function refusedBy(bearers: readonly Bearer[], command: string): Refusal 
   };
 }
 
-/** A question about a hazard, answered: what it is, what to do, whom to call. */
+/** The answer to a question about a hazard: what it is, what to do, whom to call. */
 export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   const { headline, text, call } = hazardAnswer(hazard, about);
   const data: HazardResult = { kind: 'hazard', hazard, emergency: false };
   return reply({
     headline,
+    lines: [text, `${HAZARD_WORDS.call}: ${call}`],
     blocks: [
       { kind: 'text', text: `${before ? rememberedLine(words) : wroteText(words)} ${text}` },
       { kind: 'facts', facts: [{ label: HAZARD_WORDS.call, value: call }] },
@@ -106,24 +108,60 @@ export function hazardReply({ hazard, about, words, before }: Bearer): Reply {
   });
 }
 
-/** An entry about the hazard that was asked about: with what was written, whom to call, and the data of a hazard. */
-export function aboutHazard(given: Outcome, command: string | undefined, { sightings: [asked] }: Screened): Outcome {
-  if (!asked || command !== 'handbook' || !('headline' in given)) return given;
+/** Asking how to take up a floor is first of all a question about these. */
+const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
+
+/** Lines in the way, which entries warn of as `hidden-lines`. */
+const FOUND_LIVE = ['electric', 'plumbing', 'heated-floor'];
+
+/** Work on it that was done; “may it be sanded” asks about work to come. */
+const DONE =
+  /(?<!\b(?:be|get|been|gets|being) )\b(?:sanded|scraped|chipped|ground|drilled|vacuumed|swept|smashed|chiseled|sawed|broke|buffed)\b/i;
+
+/** What is asked about a hazard, from the whole text where its own words don't say. */
+function asAsked(sighting: Sighting, text: string): Sighting {
+  const { hazard, about } = sighting;
+  if (hazard !== 'asbestos' && hazard !== 'lead') return sighting;
+  const open = about === undefined || about === 'asked';
+  if (hazard === 'asbestos' && (open || about === 'remove') && DONE.test(text))
+    return { ...sighting, about: 'disturbed' };
+  if (!open) return sighting;
+  if (tells(text, 'DISTURB')) return { ...sighting, about: 'remove' };
+  return hazard === 'asbestos' && tells(text, 'COVERS') ? { ...sighting, about: 'cover' } : sighting;
+}
+
+/**
+ * Adds to an entry about the hazard what was written, whom to call, and the hazard's data. Whoever has disturbed
+ * it reads first what to do now.
+ */
+export function aboutHazard(
+  given: Outcome,
+  command: string | undefined,
+  { sightings: [found] }: Screened,
+  text: string,
+): Outcome {
+  if (!found || command !== 'handbook' || !('headline' in given)) return given;
+  const asked = asAsked(found, text);
   const own = hazardReply(asked);
   const { call } = hazardAnswer(asked.hazard, asked.about);
+  const leads = asked.about === 'disturbed' && !('entry' in given.data && /disturbed/.test(String(given.data.entry)));
   return {
     ...given,
-    lines: [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
-    blocks: [...own.blocks, ...given.blocks],
+    ...(leads && { headline: own.headline }),
+    lines: leads ? (own.lines ?? []) : [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
+    blocks: [
+      ...own.blocks,
+      ...(leads ? [{ kind: 'text' as const, text: [given.headline, ...(given.lines ?? [])].join(' ') }] : []),
+      ...given.blocks,
+    ],
     sources: [...given.sources, ...own.sources],
     data: own.data,
   };
 }
 
-/** Hazards of old materials: asking how to take a floor up is first a question about them. */
-const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
-
-/** Whether an answer stands beside what is known of hazards: small talk doesn't, nor an entry that is about other things. */
+/**
+ * Whether the answer appears along with what is known of hazards: not small talk, and not entries about other things.
+ */
 export async function standsBeside(
   { command, optionTexts }: CommandTexts,
   { sightings }: Screened,
@@ -134,12 +172,17 @@ export async function standsBeside(
   if (command.name === 'small-talk') return sightings.length === 0 && !urgent;
   if (command.name !== 'handbook') return true;
   if (urgent) return false;
-  if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
   const { entryOf } = await import('../handbook/all-entries.ts');
-  return ['old materials', 'safety'].includes(entryOf(optionTexts.get('entry') ?? '')?.topic ?? '');
+  const { topic = '', cautions = [] } = entryOf(optionTexts.get('entry') ?? '') ?? {};
+  // Something live was found: an entry that doesn't warn of it is about another thing.
+  const live = sightings.some(({ hazard, level }) => level === 'stop' && FOUND_LIVE.includes(hazard));
+  if (live && topic !== 'safety' && !cautions.includes('hidden-lines')) return false;
+  if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
+  const own = ['old materials', 'safety'].includes(topic);
+  return own && sightings.some(({ hazard }) => hazard === cautions[0]);
 }
 
-/** That a fact was taken note of, where nothing else was asked. */
+/** Confirms a fact that clears a hazard when nothing else was asked. */
 function clearedReply({ words }: Cleared): Reply {
   return reply({
     headline: HAZARD_WORDS.cleared(words),
@@ -148,14 +191,14 @@ function clearedReply({ words }: Cleared): Reply {
   });
 }
 
-/** The one question back, where a misspelled word may be a hazard or something else. */
+/** Asks back when a misspelled word may or may not be a hazard. */
 function doubtProblem(text: string, { typed, hazard, other }: NonNullable<Sighting['or']>): Problems {
   const expected = HAZARD_WORDS.either(typed, hazard, other);
   const problem: Problem = { option: 'ask', got: typed, expected, fix: text.replace(typed, hazard).slice(0, 1000) };
   return { problems: [problem] };
 }
 
-/** An outcome with a line for each hazard that bears on it, and with suggestions that lose none that was typed. */
+/** Adds a line for each hazard that affects the answer, and keeps the typed hazards in its suggestions. */
 export function withHazardsSaid(
   outcome: Outcome,
   bearers: readonly Bearer[],
@@ -163,7 +206,7 @@ export function withHazardsSaid(
   typed: readonly Sighting[],
 ): Outcome {
   const said = bearers.filter(({ hazard, level, before }) =>
-    // What an entry is about stands in it already.
+    // An entry about the hazard already says it.
     command === undefined || (command === 'handbook' && !before)
       ? before
       : bearing(hazard, level, command, before) === 'line',
@@ -198,13 +241,13 @@ export function withHazardsSaid(
   };
 }
 
-/** A reply whose next lines tell of every hazard that was typed. */
+/** A reply whose suggested lines mention every hazard that was typed. */
 export function keepingAll(reply: Reply, typed: readonly Sighting[]): Reply {
   if (typed.length === 0) return reply;
   return { ...reply, actions: reply.actions.map((action) => ({ ...action, ask: keeping(action.ask, typed) })) };
 }
 
-/** A line to type that tells of every hazard that was typed: what it lacks is told by an option of its own. */
+/** Adds the hazards a line lacks through the `hazard` option. */
 function keeping(line: string, typed: readonly Sighting[]): string {
   const lacks = (given: string): readonly Sighting[] => {
     const known = new Set(screen(given).sightings.map(({ hazard }) => hazard));
@@ -216,7 +259,7 @@ function keeping(line: string, typed: readonly Sighting[]): string {
   return `${line}, ${HAZARD_OPTION}: ${words}`;
 }
 
-/** A hazard in words that stand in an option: the asker's own where they are short and read the same by themselves. */
+/** The user's own words if they are short and screen the same on their own. */
 function inWords({ hazard, words }: Sighting): string {
   const own = words
     .replace(/[^\p{L}\p{N}'’ ]+/gu, ' ')
@@ -226,43 +269,41 @@ function inWords({ hazard, words }: Sighting): string {
   return same ? own : PLAINEST[hazard];
 }
 
-/** What an ask is judged by. */
 interface Judged {
   readonly text: string;
   readonly said: Screened;
-  /** Everything that bears on it: what was typed, and what was told before. */
+  /** Everything that affects it, typed now or mentioned earlier. */
   readonly bearers: readonly Bearer[];
-  /** The command that is worked out, by its full name; undefined where there is none. */
+  /** The full name of the command to compute; undefined if there is none. */
   readonly command: string | undefined;
-  /** Whether it cannot be worked out as it is. */
+  /** Whether it lacks something and can't be computed as it is. */
   readonly lacks: boolean;
 }
 
-/** What a later question is about, of a hazard that was told before. */
+/** What a later question asks about a hazard mentioned before. */
 function aboutIn({ hazard, about }: Sighting, text: string): Pick<Sighting, 'about'> {
   if (hazard !== 'asbestos' || about === 'disturbed') return {};
   return { about: tells(text, 'DISTURB') ? 'remove' : 'cover' };
 }
 
-/** What is answered in place of an ask on account of its hazards; undefined where it is worked out. */
+/** What is answered instead of the request because of its hazards; undefined if it is computed. */
 export function answeredInstead({ text, said, bearers, command, lacks }: Judged): Outcome | undefined {
   const [first] = said.sightings;
   if (first?.or) return doubtProblem(text, first.or);
   const refused = command === undefined ? undefined : refusedBy(bearers, command);
   if (refused) return refused;
   if (!lacks) return undefined;
-  if (first && command === undefined) return hazardReply(first);
+  if (first && command === undefined) return hazardReply(asAsked(first, text));
   if (command !== undefined) return undefined;
   const [fact] = said.cleared;
   if (fact && !first) return clearedReply(fact);
   const [gravest] = bearers.filter(({ before }) => before).sort(byGravity);
   if (!gravest) return undefined;
   if (gravest.level === 'emergency') return emergencyAnswer(gravest);
-  // What is to be done there is answered by what was told of it; anything else is asked back, with a line on it.
+  // Questions about the work are answered from what was said before; anything else is asked back.
   return tells(text, 'JOB_WORDS') ? hazardReply({ ...gravest, ...aboutIn(gravest, text) }) : undefined;
 }
 
-/** How facts that clear were taken, for the answer. */
 export function clearedNotes(facts: readonly Cleared[]): readonly string[] {
   return facts.flatMap(({ words, tested }) =>
     tested && !/^tested:\s*clear$/i.test(words) ? [clearedNote(words)] : [],

@@ -1,10 +1,10 @@
-/** Hazards that stay: with a room of the project in use, else with the conversation for an hour from its last message. */
+/** Hazards that are remembered: with a room of the open project, or else with the conversation for an hour after its last message. */
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
 import type { Cleared, Hazard, Sighting } from '../hazards/hazard.ts';
-import { roomIn } from '../language/old/finding.ts';
+import { roomNamedIn } from '../input/parse-place.ts';
 import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/findings.ts';
 import type { Project } from '../project/project.ts';
 import { sameName } from '../project/project-room.ts';
@@ -13,13 +13,13 @@ import type { Ports, Request } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
 const AN_HOUR = 3600 * 1000;
-/** The most hazards that a conversation keeps, and the most places of one account that are known for forgetting. */
+/** Limits the hazards of a conversation, and the conversations of an account listed for deletion. */
 const MOST = 20;
 const MOST_PLACES = 50;
 
 const conversationSchema = z.array(keptHazardSchema).max(MOST);
 
-/** Hazards told before, that a later ask obeys. */
+/** Hazards mentioned earlier that later requests must respect. */
 export interface HazardsBefore {
   readonly conversation: readonly KeptHazard[];
   readonly project: readonly KeptHazard[];
@@ -27,33 +27,36 @@ export interface HazardsBefore {
 
 const NONE_BEFORE: HazardsBefore = { conversation: [], project: [] };
 
-/** What is remembered where an ask comes from. Without a store, or where it does not answer, nothing. Never throws. */
+/** Empty without a store or if it doesn't respond. Never throws. */
 export async function hazardsBefore(
   request: Request,
   project: Project | undefined,
   ports: Ports,
 ): Promise<HazardsBefore> {
   const { store } = ports;
-  // Somebody else's message is no part of this conversation.
+  // Someone else's message isn't part of this conversation.
   if (!store || request.written === 'message') return NONE_BEFORE;
   const conversation = await quietly(() => conversationOf(store.kept, request), ports);
   return { conversation: conversation ?? [], project: project?.hazards ?? [] };
 }
 
-/** The remembered hazards that an ask about these rooms obeys: the conversation's, and those of its rooms; all where it names none. */
+/**
+ * The remembered hazards that affect a request about these rooms: the conversation's and the rooms'; all of them if it
+ * names no room.
+ */
 export function bearingOn(
   { conversation, project }: HazardsBefore,
   text: string,
   rooms: readonly string[],
 ): readonly KeptHazard[] {
-  const named = rooms.filter((room) => roomIn(text, [room]) !== undefined);
+  const named = rooms.filter((room) => roomNamedIn(text, [room]) !== undefined);
   const ofRooms = project.filter(
     ({ room }) => room === undefined || named.length === 0 || named.some((one) => sameName(one, room)),
   );
   return [...conversation, ...ofRooms];
 }
 
-/** What a fact in a message ends, of what was told before. */
+/** What is left after the facts in a message. */
 export function cleared(before: HazardsBefore, facts: readonly Cleared[]): HazardsBefore {
   const ended = endedBy(
     facts,
@@ -63,12 +66,12 @@ export function cleared(before: HazardsBefore, facts: readonly Cleared[]): Hazar
   return { conversation: before.conversation.filter(left), project: before.project.filter(left) };
 }
 
-/** A test that names no substance ends the one that is open. */
+/** A test result that names no substance clears the one that is open. */
 function endedBy(facts: readonly Cleared[], open: readonly string[]): readonly string[] {
   return facts.map(({ hazard, bare }) => (bare && !open.includes(hazard) && open.includes('lead') ? 'lead' : hazard));
 }
 
-/** Keeps what was told, and takes out what a fact cleared; the conversation lives another hour. Never throws. */
+/** Saves new hazards, removes cleared ones, and keeps the conversation for another hour. Never throws. */
 export async function rememberHazards(
   request: Request,
   given: {
@@ -109,19 +112,19 @@ export async function rememberHazards(
       );
       if (put && room !== undefined) here = [];
     }
-    // What stands now: the ask itself may have had it forgotten.
+    // Read again: the request itself may have deleted it.
     const now = await conversationOf(store.kept, request);
     await keepConversation(store.kept, request, withHazards(withoutHazards(now, ended, undefined), here));
   }, ports);
 }
 
-/** The room that a text is about: the one it names, or the only one there is. */
+/** The room a text names, or the only one. */
 function roomOf(text: string, { rooms }: Project): string | undefined {
   const names = rooms.map(({ name }) => name);
-  return roomIn(text, names) ?? (names.length === 1 ? names[0] : undefined);
+  return roomNamedIn(text, names) ?? (names.length === 1 ? names[0] : undefined);
 }
 
-/** Everything remembered of an account's conversations, removed. Throws Outage. */
+/** Throws Outage. */
 export async function forgetHazards(kept: KeyValueStore, account: string): Promise<void> {
   for (const place of await placesOf(kept, account)) await kept.delete(key(account, place));
   await kept.delete(`hazards-of:${account}`);
@@ -164,7 +167,6 @@ async function quietly<T>(permission: () => Promise<T>, ports: Ports): Promise<T
   }
 }
 
-/** As hazards kept are said of again. */
 export function asSighting({ hazard, level, words, about }: KeptHazard): Sighting {
   return { hazard: hazard as Hazard, level, words, language: 'en', ...(about === undefined ? {} : { about }) };
 }

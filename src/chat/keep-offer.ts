@@ -1,4 +1,4 @@
-/** What a kept project adds to an answer: the offer to keep it and what others changed; and what is remembered of the ask. */
+/** What a project adds to an answer: the offer to save it and the changes others made. Also remembers the request. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { keepRecent, recentOf, withAnswered } from '../accounts/recent.ts';
@@ -13,7 +13,7 @@ import type { Ports } from './ports.ts';
 import { faultReference } from './request-id.ts';
 import type { UserState } from './user-state.ts';
 
-/** An ask as it was answered. */
+/** A request and how it was answered. */
 interface AnsweredAsk {
   readonly command: Command;
   readonly optionTexts: ReadonlyMap<string, string>;
@@ -23,7 +23,7 @@ interface AnsweredAsk {
 
 const MOST_NEWS = 5;
 
-/** The answer with the offer to keep it, and with what others changed in the project it is of. */
+/** Adds the offer to save the answer, and the changes others made in its project. */
 export function offering(reply: Reply, ask: AnsweredAsk, { news }: UserState, now: number): Reply {
   const keep = `project keep ${ask.line}`;
   const actions =
@@ -39,7 +39,7 @@ export function offering(reply: Reply, ask: AnsweredAsk, { news }: UserState, no
   return { ...reply, blocks: [...block, ...reply.blocks], actions };
 }
 
-/** Remembers an ask and what was seen of the project. Never throws: nothing that was asked for is lost without it. */
+/** Remembers the request and what was seen of the project. Never throws: the answer doesn't depend on it. */
 export async function remembered(
   ask: AnsweredAsk,
   { headline }: Reply,
@@ -63,7 +63,7 @@ export async function remembered(
   }, ports);
 }
 
-/** Whether an answer is of the project in use: a command of projects, or an ask that was filled. */
+/** Whether the answer belongs to the open project: a project command, or a request it filled in. */
 function touchesProject({ command, optionTexts, typed }: AnsweredAsk): boolean {
   return command.group === 'project' || [...optionTexts].some(([option, text]) => typed.get(option) !== text);
 }

@@ -1,4 +1,4 @@
-/** What is told once, before the next answer, to whom it concerns: waits that are over, lengths to measure, accounts linked. */
+/** News shown once, before the next answer: waits that are over, walls to measure, accounts linked. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
@@ -22,9 +22,7 @@ import type { Command } from './command.ts';
 import type { Ports } from './ports.ts';
 import type { UserState } from './user-state.ts';
 
-// What a project's owner wants measured, as it is shown and answered.
-
-/** An open question: its words, what the wall is kept as, a length as one might type it, and the line that answers it. */
+/** A question as shown: its text, where the answer is saved, an example length, and the line that answers it. */
 interface OpenQuestion {
   readonly id: string;
   readonly question: Question;
@@ -34,7 +32,7 @@ interface OpenQuestion {
   line(text: string): string;
 }
 
-/** The open questions of a project, as far as it is seen; none of a wall that is no more. */
+/** The open questions the viewer may see; questions about walls that no longer exist are left out. */
 export function openQuestions({ measures, rooms }: Pick<Project, 'measures' | 'rooms'>, preferences: Preferences) {
   return measures.open.flatMap((question): OpenQuestion[] => {
     const room = roomNamed(rooms, question.room);
@@ -60,7 +58,7 @@ function lengthLike(units: Units, { decimal }: Preferences): string {
   return units === 'metric' ? `2${decimal}44 m` : `8' 1/4"`;
 }
 
-/** The open questions of the project in use, as far as the asker sees it, in its owner's units. Throws Outage. */
+/** In the project owner's units. Throws Outage. */
 export async function questionsAt(access: ProjectAccess): Promise<readonly OpenQuestion[]> {
   const [project, settings] = [await access.inUse(), await access.ownersSettings()];
   const units = settings?.units ?? DEFAULT_PREFERENCES.units;
@@ -68,25 +66,24 @@ export async function questionsAt(access: ProjectAccess): Promise<readonly OpenQ
   return project ? openQuestions(project, { ...DEFAULT_PREFERENCES, units, decimal }) : [];
 }
 
-// Reminders of waits that are over, in words, and each told once: with the next answer here, or by a platform
-// that calls on people.
+// Reminders that a wait is over, each shown once: with the next answer, or pushed by a platform.
 
-/** A reminder as it is told: rooms whose wait for one stage ended at one time share it. */
+/** Rooms whose waits for a stage end together share a reminder. */
 interface Due {
-  /** Stays the same for the same waits. */
+  /** Stable for the same waits. */
   readonly key: string;
   readonly text: string;
   /** Milliseconds since 1970. */
   readonly due: number;
 }
 
-/** How long a reminder that was told is remembered: longer than any wait. */
+/** Longer than any wait. */
 const REMEMBERED = 60 * DAY;
 
-/** What of a project is looked at: waits count in rooms where the job is done. */
+/** Waits only count in rooms that are part of the job. */
 type Waiting = Pick<Project, 'stages' | 'rooms'>;
 
-/** What is due in a project by now, told or not. */
+/** Everything due by now, whether or not it was shown. */
 export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
   const all = dueReminders(stages, now).filter(({ room }) => roomNamed(inScope(rooms), room));
   const same = (one: Reminder, other: Reminder): boolean => one.stage === other.stage && one.due === other.due;
@@ -101,7 +98,7 @@ export function dueIn({ stages, rooms }: Waiting, now: number): readonly Due[] {
     });
 }
 
-/** Those that this account was not told yet: each is given to exactly one who asks for it. Throws Outage. */
+/** Those this account hasn't seen. Each is returned to exactly one caller. Throws Outage. */
 async function unsentDue(
   project: Pick<Project, 'id'> & Waiting,
   via: string,
@@ -115,15 +112,17 @@ async function unsentDue(
   return notGiven;
 }
 
-/** What is due, before everything else. */
 export function dueBlocks(due: readonly Due[]): readonly Block[] {
   return due.length === 0 ? [] : [{ kind: 'checklist', title: PROGRESS.dueTitle, items: due.map(({ text }) => text) }];
 }
 
-/** How long after it an account that was linked is told of. */
+/** How long a newly linked account is news. */
 const LINKED_NEWS = 7 * DAY;
 
-/** What the asker was not told yet, and is not told by this command anyway. Never throws for an outage: it is told another time. */
+/**
+ * What the user hasn't seen yet and this command doesn't show anyway. Never throws on an outage: it is shown another
+ * time.
+ */
 export async function notifications(
   command: Command,
   held: UserState,
@@ -153,7 +152,7 @@ async function waits(
   return dueBlocks(await unsentDue(project, access.via, kept, access.now()));
 }
 
-/** Open questions of others: the owner's for a helper who measures, a helper's for everybody else who does. */
+/** The owner's questions for a helper who measures, a helper's questions for everyone else who does. */
 async function toMeasure(
   command: Command,
   { project, share, preferences }: UserState,
@@ -170,7 +169,7 @@ async function toMeasure(
   return items.length === 0 ? [] : [{ kind: 'checklist', title: MEASURE.openTitle, items }];
 }
 
-/** Accounts that were linked to the asker's lately, so that none is without their knowing. */
+/** Tells people about accounts linked to theirs, so that it never happens without their knowing. */
 async function linked(me: Person | undefined, access: ProjectAccess, kept: KeyValueStore): Promise<readonly Block[]> {
   const items: string[] = [];
   for (const { account, at } of me?.linked ?? []) {

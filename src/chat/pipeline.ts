@@ -1,4 +1,4 @@
-/** The one pipeline from an ask to its answers, and the one place where faults are caught. */
+/** The pipeline from a request to its answers, and the one place where faults are caught. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { accountKey } from '../accounts/asker.ts';
@@ -6,20 +6,19 @@ import { openAccess } from '../accounts/project-access.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
-import { examplePlank, isExamplePlank } from '../input/parse-plank.ts';
 import type { Preferences } from '../input/reading.ts';
-import type { Partly } from '../language/old/plain.ts';
+import type { Partly } from '../language/sentence.ts';
 import { contentOf, type Project } from '../project/project.ts';
-import type { Block, Problem, Refusal } from '../reply/reply.ts';
+import type { Block, Refusal, Reply } from '../reply/reply.ts';
 import { Outage, type Store } from '../storage/types.ts';
 import { askTooLong, notSearchedFurther, notWorkedOut, readingStopped } from '../text/chat-text.ts';
-import { exampleTaken } from '../text/language-text.ts';
-import { notForKeeping } from '../text/project-problems-text.ts';
+import { notForKeeping, OWN_PROJECT, ownProject } from '../text/project-problems-text.ts';
 import { readAsNote } from '../text/project-text.ts';
+import { inUnits, withUnits } from '../text/units-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { filled } from './autofill.ts';
-import { sectionNamed } from './brief.ts';
+import { saysBox, sectionNamed, withBoxes } from './brief.ts';
 import { type Catalog, loadCommands } from './catalog.ts';
 import {
   type AnsweredRequest,
@@ -31,16 +30,18 @@ import {
   type Problems,
   type ReplyWithForm,
   readOptions,
+  unitsOfRequest,
 } from './command.ts';
 import { figuresTyped, IMPORT, LONGEST_ASK, LONGEST_IMPORT, type Parsed, type ParsedCommand } from './command-line.ts';
 import {
   type ConversationMemory,
-  goingOn,
   recalled,
   rememberAnswer,
   rememberQuestion,
-  sectionMeant,
+  screenedInHouse,
 } from './conversation.ts';
+import { inCommandOrder, wholeFixes } from './form.ts';
+import { goingOn, questioned, sectionMeant } from './going-on.ts';
 import type { TextParsed } from './grammar.ts';
 import {
   aboutHazard,
@@ -58,18 +59,17 @@ import {
 import { asSighting, bearingOn, cleared, type HazardsBefore, hazardsBefore, rememberHazards } from './hazard-memory.ts';
 import { offering, remembered } from './keep-offer.ts';
 import { notifications } from './notifications.ts';
+import { reasonActions, reasonTyped, withExample } from './offers.ts';
 import type { Ports, Request } from './ports.ts';
 import { allowedToAsk } from './rate-limit.ts';
 import { faultReference, withRequestId } from './request-id.ts';
 import { AskSeen } from './request-metrics.ts';
 import { Reached, readOnce, Suggestions, type Tried, textsIn, unwritten } from './suggestions.ts';
-import { holdingsOf, noState, scopeOf, type UserState } from './user-state.ts';
-
-// A command's answers as far as they could be worked out: what came, stands, and says why no more came.
+import { holdingsOf, noState, scopeOf, type UserState, usedFor } from './user-state.ts';
 
 type Run = Outcome | Promise<Outcome> | AsyncIterable<Outcome>;
 
-/** Each outcome of a run; where it ends with Unworked, the last one with a word on it, or a Problem that has the line again. Throws what else the run throws. */
+/** Yields each outcome. If the work can't be finished, it yields the last outcome with a note, or a Problem that offers the line again. Other errors pass through. */
 async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerator<Outcome> {
   let last: Outcome | undefined;
   try {
@@ -90,22 +90,22 @@ async function* asFarAsWorked(run: () => Run, line: string): AsyncGenerator<Outc
   }
 }
 
-/** A fault of ours, as the asker learns of it. */
+/** A fault of ours as the user sees it. */
 interface Fault {
   readonly reference: string;
-  /** The store did not answer: nothing was saved, and asking again may do. */
+  /** The store didn't respond: nothing was saved, and trying again may help. */
   readonly outage: boolean;
 }
 
 export type Answer = ReplyWithForm | Problems | Refusal | Fault;
 
-/** Answers an ask: each answer replaces the one before. Never throws; a fault is told to the port and to the asker. */
+/** Answers a request; each answer replaces the one before. Never throws: a fault is reported to the port and to the user. */
 export function answer(request: Request, catalog: Catalog, ports: Ports): AsyncGenerator<Answer> {
   return withRequestId(answered(request, catalog, ports));
 }
 
 async function* answered(request: Request, catalog: Catalog, ports: Ports): AsyncGenerator<Answer> {
-  const seen = new AskSeen(request.asker.platform, ports);
+  const seen = new AskSeen(request, ports);
   try {
     const stream = outcomes(request, catalog, ports, seen);
     yield* seen.each(eachOnBehalfOf(accountKey(request.asker), stream, (ms) => seen.waited(ms)));
@@ -128,7 +128,7 @@ async function* outcomes(
   ports: Ports,
   seen: AskSeen,
 ): AsyncGenerator<Exclude<Answer, Fault>> {
-  // Before anything else is looked at: it needs nobody's account, no store and no form.
+  // Emergencies come first: they need no account, no store and no form.
   const said = screenedLine(request.text);
   const [gravest] = said.sightings;
   const access = openAccess(request.asker, ports);
@@ -139,7 +139,9 @@ async function* outcomes(
   }
   const most = IMPORT.test(request.text) ? LONGEST_IMPORT : LONGEST_ASK;
   if (request.text.length > most) {
-    yield gravest ? hazardReply(gravest) : { problems: [askTooLong(request.text.length, most)] };
+    yield gravest
+      ? inUnits(hazardReply(gravest), request.preferences.units)
+      : { problems: [askTooLong(request.text.length, most)] };
     return;
   }
   const holdings = await holdingsOf(access, request, ports);
@@ -148,35 +150,34 @@ async function* outcomes(
     yield { problems: [lost] };
     return;
   }
-  const given = await hazardsBefore(request, holdings.project, ports);
+  const used = usedFor(request, holdings);
+  const given = await hazardsBefore(request, used.project, ports);
   const hazards = cleared(given, said.cleared);
   const { text, written, given: form } = request;
   const typed = written !== 'message' && !form;
   const sure = typed ? await figuresTyped(text, catalog, holdings.preferences) : undefined;
   const commands = sure ? [sure.command] : await loadCommands(catalog);
-  const here: Here = {
-    request,
-    catalog,
-    commands,
-    sure,
-    ports,
-    access,
-    holdings,
-    hazards,
-    answers: new Map(),
-    rehearsed: false,
-  };
+  const state = { holdings: used, own: holdings, hazards, answers: new Map() };
+  const here: Here = { request, catalog, commands, sure, ports, access, ...state, rehearsed: false };
+  const memory = await recalled(request, ports);
+  const screened = screenedInHouse(said, text, memory);
   try {
-    yield* judgedOutcomes(here, said, seen);
+    yield* judgedOutcomes(here, memory, screened, seen);
   } finally {
-    await later(ports, () => rememberHazards(request, { ...said, before: given }, holdings.project, access, ports));
+    await later(ports, () => rememberHazards(request, { ...screened, before: given }, used.project, access, ports));
   }
 }
 
-async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): AsyncGenerator<Exclude<Answer, Fault>> {
+async function* judgedOutcomes(
+  here: Here,
+  memory: ConversationMemory | undefined,
+  said: Screened,
+  seen: AskSeen,
+): AsyncGenerator<Exclude<Answer, Fault>> {
   const { request, ports, access, holdings } = here;
-  const memory = await recalled(request, ports);
-  const opened = sectionNamed(request.text) ?? (memory && !here.sure ? await sectionMeant(request.text) : undefined);
+  const box = memory?.box === true || saysBox(request.text);
+  const talks = memory && !here.sure && !reasonTyped(request.text, here.commands);
+  const opened = sectionNamed(request.text) ?? (talks ? await sectionMeant(request.text) : undefined);
   const whole = await wholeAsk(here, request, memory);
   const command = 'problems' in whole ? undefined : whole.command;
   const typed = typedHazards(whole, said);
@@ -191,15 +192,20 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
     lacks: named === undefined || 'problems' in whole,
   });
   if (instead) {
-    yield withForm(instead, whole);
+    yield shown(instead, whole, here, box);
     return;
   }
   const refused = await allowedToAsk(request, holdings.person, command, ports);
   if (refused || 'problems' in whole) {
     const nothing = { typed: new Map<string, string>(), held: holdings };
     const problems = withHazardsSaid(whole as Problems, bearers, named, typed);
-    yield refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(problems);
+    const told = refused ? againOnly(refused, whole) : await suggestionsFor(nothing, here).passed(problems);
+    yield shown(told, whole, here, box);
     if ('problems' in whole) await later(ports, () => rememberQuestion(request, whole, memory, ports));
+    return;
+  }
+  if (request.open && whole.command.group === 'project' && whole.sentence !== undefined) {
+    yield { problems: [ownProject(request.text)], choices: [{ label: OWN_PROJECT, ask: whole.line }] };
     return;
   }
   seen.read(whole.command);
@@ -208,58 +214,61 @@ async function* judgedOutcomes(here: Here, said: Screened, seen: AskSeen): Async
   const suggestions = suggestionsFor(whole, here);
   let last: Outcome | undefined;
   for await (const found of outcomesOf(requested, { ...here, holdings: whole.held })) {
-    const told = withHazardsSaid(aboutHazard(found, named, said), bearers, named, typed);
+    const told = withHazardsSaid(aboutHazard(found, named, said, request.text), bearers, named, typed);
     const outcome =
       memory && 'headline' in told ? { ...told, seen: memory.seen, ...(opened ? { opens: opened } : {}) } : told;
     last = outcome;
-    if (!access || access.guest || !('headline' in outcome)) yield withForm(await suggestions.passed(outcome), whole);
+    if (!access || access.guest || !('headline' in outcome))
+      yield shown(await suggestions.passed(outcome), whole, here, box);
     else {
-      notGiven ??= await notifications(whole.command, holdings, access, ports);
+      notGiven ??= request.open ? [] : await notifications(whole.command, holdings, access, ports);
       const offered = keepingAll(offering(outcome, whole, holdings, access.now()), typed);
-      const shown = await suggestions.passed({ ...offered, blocks: [...notGiven, ...offered.blocks] });
-      yield withForm(shown, whole);
+      const full = { ...offered, blocks: [...notGiven, ...offered.blocks] };
+      yield shown(await suggestions.passed(full), whole, here, box);
     }
   }
   const answered = last;
   if (answered) await later(ports, () => rememberAnswer(request, whole, answered, memory, ports));
 }
 
-/** What an ask happens among. */
+/** What a request runs with. */
 interface Here {
   readonly request: Request;
   readonly catalog: Catalog;
-  /** All of them, or the one of a line that is sure. */
+  /** All commands, or just the one if the line can't mean another. */
   readonly commands: readonly Command[];
-  /** The request taken apart where it cannot be a sentence. */
+  /** The parsed request if it can't be a sentence. */
   readonly sure: ParsedCommand | undefined;
   readonly ports: Ports;
   readonly access: ProjectAccess | undefined;
   readonly holdings: UserState;
-  /** What was told of hazards before, and not cleared since. */
+  /** All that is saved for the user, for the commands of the group project. */
+  readonly own: UserState;
+  /** Hazards mentioned earlier and not cleared since. */
   readonly hazards: HazardsBefore;
-  /** Answers to lines that this request asked for in its turn, by `answerKey`. */
+  /** Answers to lines this request asked for itself, by project and line. */
   readonly answers: Map<string, AnsweredRequest>;
-  /** Run for its problems alone: nothing is kept, and it ends where what takes long would begin. */
+  /** A trial run: it only finds problems, saves nothing, and ends before anything slow. */
   readonly rehearsed: boolean;
 }
 
-/** Options that tell what lies there: a pipe’s mere mention counts in them. */
+/** Options that describe layers, where merely naming a pipe counts. */
 const LAYERS = ['floor', 'below', 'found'];
 
-/** What was typed of hazards, in the line itself and in what a project fills in. */
+/** Hazards typed in the line itself or filled in from a project. */
 function typedHazards(whole: Whole | Problems, said: Screened): readonly Sighting[] {
   if ('problems' in whole) return said.sightings;
   const known = new Set([...said.sightings, ...said.cleared].map(({ hazard }) => hazard));
   const layers = LAYERS.flatMap((option) => {
     const given = whole.optionTexts.get(option);
-    // Whether a layer may hold asbestos hangs on its year, which the command judges itself.
+    // Whether a layer may contain asbestos depends on its year, which the command checks itself.
     return given === undefined ? [] : screenHere(given).sightings.filter(({ hazard }) => hazard !== 'asbestos');
   });
   const filled = [...screen(whole.line).sightings, ...layers].filter(({ hazard }) => !known.has(hazard));
   return [...said.sightings, ...filled];
 }
 
-/** What was told before and bears on an ask: of the rooms that it is about. */
+/** Hazards mentioned earlier that affect the rooms of this request. */
 function bearersBefore(whole: Whole | Problems, { hazards, holdings, request }: Here): readonly Bearer[] {
   const rooms = holdings.project?.rooms.map(({ name }) => name) ?? [];
   const text = 'problems' in whole ? request.text : whole.line;
@@ -268,26 +277,25 @@ function bearersBefore(whole: Whole | Problems, { hazards, holdings, request }: 
 
 const GENERAL = ['safety', 'sources', 'help'];
 
-/** Two sides. */
 const SIZE = /\d ?['″"]? ?(?:ft|feet|in|m)? ?(?:x|×|by) ?\d/i;
 
-/** The command that an ask is worked out by: where it cannot be as it is, the one it begins with, or the sum that its sentence tells of. */
+/** The command that computes the request. If it can't run as it is: the command it starts with, or the calculation its sentence describes. */
 async function commandOf(whole: Whole | Problems, { request, commands, sure }: Here): Promise<string | undefined> {
   const known = sure ?? request.given;
   if (known) return fullName(known.command);
   const { commandTyped } = await import('./grammar.ts');
   const typed = request.written === 'message' ? undefined : commandTyped(request.text, commands);
-  // A question in words that is read as one for cautions in general is answered as it was asked.
+  // A question that was only read as a general safety question keeps its own answer.
   if (!('problems' in whole))
     return typed || !GENERAL.includes(whole.command.name) ? fullName(whole.command) : undefined;
   if (typed) return fullName(typed);
   const sum = whole.form?.command;
-  // A question that tells no size asks for no sum.
+  // A question without a size doesn't want a calculation.
   const sized = sum !== undefined && /^(?:floor|trim) /.test(sum) ? /\d/ : SIZE;
   return sized.test(request.text) ? sum : undefined;
 }
 
-/** Keeps what an emergency told, once it is answered. */
+/** Remembers what an emergency mentioned, after it is answered. */
 async function keepsHazards(
   request: Request,
   said: Screened,
@@ -306,53 +314,60 @@ async function keepsHazards(
   });
 }
 
-/** Work that the answer need not wait for. */
 async function later({ later: does }: Ports, work: () => Promise<unknown>): Promise<void> {
   if (does) does(work);
   else await work();
 }
 
-/** An ask with everything told: by its asker, and from what they keep. */
-interface Whole {
+/** A complete request: what was typed plus what was filled in. */
+interface Whole extends Pick<TextParsed, 'aside' | 'short'> {
   readonly command: Command;
   readonly optionTexts: ReadonlyMap<string, string>;
-  /** What the asker told themselves. */
+  /** What the user typed. */
   readonly typed: ReadonlyMap<string, string>;
-  /** Its options, where they were read in the time that filling them left. */
+  /** The options, if there was time to read them after filling in. */
   readonly options: OptionsRead | undefined;
   readonly assumed: readonly string[];
   readonly line: string;
-  /** What it is answered from: of what the asker keeps, as much as its command was shared. */
+  /** The saved data it is computed from, limited to what was shared. */
   readonly held: UserState;
+  /** The sentence it was read from, if it was one. */
+  readonly sentence: string | undefined;
+  /** Units that the answer was requested in. */
+  readonly units: Preferences['units'] | undefined;
 }
 
-/** A request taken apart, unless it came in parts; a few words go on from the last request. */
+/** Parses a request, unless it came already parsed; a few words continue the last request. */
 async function parsedOf(
   here: Here,
-  { text, written, given }: Pick<Request, 'text' | 'written' | 'given'>,
+  { text, written, given, mistaken }: Pick<Request, 'text' | 'written' | 'given' | 'mistaken'>,
   memory: ConversationMemory | undefined,
 ): Promise<TextParsed> {
   if (given) return { said: undefined, parsed: { ok: true, ...given } };
   if (here.sure) return { said: undefined, parsed: here.sure };
-  const next = memory && (await goingOn(text, memory, here));
+  const reason = reasonTyped(text, here.commands);
+  if (reason) return { said: undefined, parsed: reason };
+  const next = mistaken
+    ? await questioned(mistaken, here.commands, here.holdings.preferences)
+    : memory && (await goingOn(text, memory, here));
   return next ?? (await import('./grammar.ts')).parseText(here, text, written);
 }
 
 async function wholeAsk(
   here: Here,
-  request: Pick<Request, 'text' | 'written' | 'given'>,
+  request: Pick<Request, 'text' | 'written' | 'given' | 'mistaken'>,
   memory?: ConversationMemory,
 ): Promise<Whole | Problems> {
   const { text } = request;
-  const { commands, holdings, access } = here;
-  const { said, parsed } = await parsedOf(here, request, memory);
+  const { commands, holdings, own, access } = here;
+  const { said, parsed, sentence, units, aside, short } = await parsedOf(here, request, memory);
   const known: Lacking | undefined = parsed.ok ? { ...parsed, missing: [] } : parsed.partly;
   if (!known) return unread(parsed, commands);
   const { command } = known;
-  const scope = await scopeOf(command, text, holdings, access);
+  const scope = await scopeOf(command, text, command.group === 'project' ? own : holdings, access);
   if ('problem' in scope) return { problems: [scope.problem] };
   const fill = () => filled(command, known.optionTexts, scope.held, commands, holdings.preferences);
-  // Each limit of time costs a thread: both are read within one where they can be.
+  // Each time limit costs a thread, so filling in and reading share one where possible.
   const { optionTexts, notes, problem, options } = readInTime<ReturnType<typeof fill> & Pick<Whole, 'options'>>(
     () => {
       const filling = fill();
@@ -360,11 +375,11 @@ async function wholeAsk(
     },
     () => ({ ...readInTime(fill), options: undefined }),
   );
-  // A sentence that lacks something is still an ask where the project tells it; told a part, what is left is asked for.
+  // An incomplete sentence is fine if the project fills it in. If it names a part, the rest is asked for.
   if (known.missing.length > 0 && !known.missing.some((option) => optionTexts.has(option)))
     return unread(parsed, commands);
   if (problem) return { problems: [problem] };
-  // Where nothing but the group was left out, what was read is what was typed.
+  // If only the group was left out, what was read is what was typed.
   const read = said === undefined || said === `project ${text.trim()}` ? [] : [readAsNote(said)];
   const unreadable = isCalculating(command) ? holdings.notes : [];
   const assumed = [...read, ...(known.assumed ?? []), ...notes, ...unreadable];
@@ -376,10 +391,14 @@ async function wholeAsk(
     assumed,
     line: askLine(command, optionTexts),
     held: scope.held,
+    sentence,
+    units,
+    aside,
+    short,
   };
 }
 
-/** Takes saved requests apart. A line that is sure reads no other, so that nothing is loaded for it. */
+/** Parses saved requests. An unambiguous line reads none, so that nothing is loaded for it. */
 async function lineReader({ commands, holdings, sure }: Here): Promise<Context['parse']> {
   if (sure) return () => undefined;
   const { parseLine } = await import('./grammar.ts');
@@ -398,9 +417,10 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
     return;
   }
   const parse = await lineReader(here);
+  const units = unitsIn(whole, here);
   const context: Context = {
     asker: request.asker,
-    preferences: holdings.preferences,
+    preferences: { ...holdings.preferences, units },
     commands,
     assumed: [...whole.assumed, ...options.assumed],
     optionTexts,
@@ -419,9 +439,10 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
       return askLine(other, new Map([...optionTexts].filter(([option]) => option in other.options.shape)));
     },
   };
+  const values = withUnits(options.values, whole.units);
   let last: Outcome | undefined;
-  for await (const one of asFarAsWorked(() => command.run(options.values, context), whole.line)) {
-    last = withExample(mendable(one, whole), optionTexts, holdings.preferences);
+  for await (const one of asFarAsWorked(() => command.run(values, context), whole.line)) {
+    last = inUnits(withExample(mendable(one, whole), optionTexts, context.preferences), units);
     yield last;
   }
   if (!access || access.guest || !last || !('headline' in last)) return;
@@ -429,21 +450,17 @@ async function* outcomesOf(whole: Whole, here: Here): AsyncGenerator<Outcome> {
   await later(ports, () => remembered(whole, shown, access, ports));
 }
 
-/** The last answer to a line that a command asks for; where it is only tried, one that is known already, or the problems of a new one. */
+/** The last answer to a line a command requests. A trial run takes a known answer, or only the problems of a new one. */
 async function requestedFor(line: string, project: Project | undefined, here: Here): Promise<AnsweredRequest> {
   if (project) return requested(line, { ...here, holdings: { ...here.holdings, project } });
-  const key = answerKey(line, here.holdings);
+  const { id, count } = here.holdings.project ?? {};
+  const key = [id, count, line].join(' ');
   const known = here.rehearsed ? here.answers.get(key) : undefined;
   const answer = known ?? (await requested(line, here));
   here.answers.set(key, answer);
   return answer;
 }
 
-function answerKey(line: string, { project }: UserState): string {
-  return [project?.id, project?.count, line].join(' ');
-}
-
-/** The gate for what a request is answered with. */
 function suggestionsFor(
   { typed, held }: { readonly typed: ReadonlyMap<string, string>; readonly held: UserState },
   here: Here,
@@ -461,7 +478,7 @@ function suggestionsFor(
   });
 }
 
-/** A line as it is read, where it would be answered; a refusal; undefined where it has problems. Never rejects. */
+/** The line as it is read if it would get an answer; the refusal if it is unsafe; undefined if it has problems. Never rejects. */
 async function tried(line: string, reads: Store | undefined, here: Here): Promise<Tried | Refusal | undefined> {
   const { request } = here;
   const { store: _store, later: _later, requested: _requested, allowed: _allowed, ...rest } = here.ports;
@@ -469,9 +486,10 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
   let whole: Whole | Problems | undefined;
   try {
     const access = openAccess(request.asker, ports);
-    const holdings = await holdingsOf(access, request, ports);
+    const own = await holdingsOf(access, request, ports);
     const commands = await loadCommands(here.catalog);
-    const there: Here = { ...here, commands, sure: undefined, ports, access, holdings, rehearsed: true };
+    const state = { own, holdings: usedFor(request, own) };
+    const there: Here = { ...here, ...state, commands, sure: undefined, ports, access, rehearsed: true };
     whole = await wholeAsk(there, { text: line });
     if ('problems' in whole) return undefined;
     const refused = refusedBy([...screen(line).sightings, ...bearersBefore(whole, there)], fullName(whole.command));
@@ -482,27 +500,27 @@ async function tried(line: string, reads: Store | undefined, here: Here): Promis
     }
   } catch (cause) {
     if (cause instanceof Reached && whole && 'command' in whole) return whole;
-    // The store tells of its own outages.
+    // The store reports its own outages.
     if (!(cause instanceof Outage)) here.ports.fault(faultReference(), cause);
   }
   return undefined;
 }
 
-/** What stands in the asker's project and settings, as they typed it, and what their projects are called. Never rejects. */
+/** The texts in the user's project and settings as typed, and the names of their projects. Never rejects. */
 async function ownTexts({ project, settings }: UserState, { access }: Here): Promise<readonly string[]> {
   const mine = (await access?.mine().catch(() => [])) ?? [];
   const names = mine.map(({ name }) => name);
   return [...textsIn(project && contentOf(project)), ...textsIn(settings?.standards), ...names];
 }
 
-/** A request to be made again later: the line itself, where it can be read. */
+/** A request to send again later: the line itself, if it can be read. */
 function againOnly({ problems: [problem, ...more], ...rest }: Problems, whole: Whole | Problems): Problems {
   return 'problems' in whole
     ? { ...rest, problems: [{ ...problem, fix: undefined }, ...more] }
     : { ...rest, problems: [problem, ...more] };
 }
 
-/** The last answer to a line asked on the asker's behalf: never a command that changes what they keep. */
+/** The last answer to a line requested on the user's behalf. Never runs a command that changes saved data. */
 async function requested(line: string, given: Here): Promise<AnsweredRequest> {
   const here: Here = { ...given, commands: await loadCommands(given.catalog), sure: undefined };
   const whole = await wholeAsk(here, { text: line });
@@ -521,41 +539,52 @@ function mendable(outcome: Outcome, given: CommandTexts): Outcome {
   const { problems } = outcome;
   const form = { command: fullName(given.command), told: Object.fromEntries(given.optionTexts) };
   const missing = problems.every(({ got }) => got === '') ? problems.map(({ option }) => option) : [];
-  return { ...outcome, problems: typeable(problems, given), form, example: exampleLine(given, missing) };
+  return { ...outcome, problems: wholeFixes(problems, given), form, example: exampleLine(given, missing) };
 }
 
-/** A reply with what was told, as a form; a request of one option has no other detail to change. */
-function withForm(outcome: Outcome, whole: Whole | Problems): ReplyWithForm | Problems | Refusal {
-  if (!('headline' in outcome) || 'problems' in whole) return outcome;
-  const { command, typed } = whole;
-  if (Object.keys(command.options.shape).length < 2) return outcome;
-  return { ...outcome, form: { command: fullName(command), told: Object.fromEntries(typed) } };
+/** The units of an answer: those its request uses; a project's own for commands about the project. */
+function unitsIn(whole: Whole | Problems, { request, holdings: { preferences } }: Pick<Here, 'request' | 'holdings'>) {
+  if ('problems' in whole) return unitsOfRequest([request.text], preferences);
+  if (whole.command.group === 'project') return preferences.units;
+  return whole.units ?? unitsOfRequest(whole.optionTexts.values(), preferences);
+}
+
+/** An outcome as it leaves: in one system of units, and with its request as a form if it has details to change. */
+function shown(given: Outcome, whole: Whole | Problems, here: Here, box: boolean): ReplyWithForm | Problems | Refusal {
+  const worded = inUnits(box ? withBoxes(given) : given, unitsIn(whole, here));
+  if (!('headline' in worded)) return worded;
+  const everybody = here.request.open && ('problems' in whole || whole.command.group !== 'project');
+  const outcome: Reply = everybody ? { ...worded, audience: 'channel' } : worded;
+  if ('problems' in whole) return outcome;
+  const { command, typed, sentence } = whole;
+  const form = { command: fullName(command), told: Object.fromEntries(typed) };
+  const understood = sentence === undefined || command.hidden ? {} : { understood: { ...form, said: sentence } };
+  const actions = [...outcome.actions, ...reasonActions(outcome)];
+  return {
+    ...outcome,
+    ...(whole.short ? { lines: [] } : {}),
+    actions,
+    ...understood,
+    ...(Object.keys(command.options.shape).length < 2 ? {} : { form }),
+  };
 }
 
 type Lacking = Pick<Partly<Command>, 'command' | 'optionTexts' | 'missing'> & Partial<Partly<Command>>;
 
-/** An answer with a plank of ours says so first, and is no shopping list. */
-function withExample(outcome: Outcome, optionTexts: ReadonlyMap<string, string>, preferences: Preferences): Outcome {
-  if (!('headline' in outcome) || !isExamplePlank(optionTexts.get('plank') ?? '')) return outcome;
-  const { needs: _needs, ...reply } = outcome;
-  const example = exampleTaken(examplePlank(preferences));
-  // What follows on it would be worked out with it too, and its buttons would not say so.
-  return { ...reply, example, assumed: [example, ...reply.assumed], actions: [] };
-}
-
-/** The same request with a plank of ours, for somebody who has told all but the plank. */
+/** The same request with an example plank, if only the plank is missing. */
 function exampleLine({ command, optionTexts }: CommandTexts, missing: readonly string[]): string | undefined {
   const [only, ...more] = missing;
   if (only !== 'plank' || more.length > 0 || !isCalculating(command)) return undefined;
-  return askLine(command, inOrder(command, optionTexts, { option: 'plank', fix: 'example' }));
+  return askLine(command, inCommandOrder(command, optionTexts, { option: 'plank', fix: 'example' }));
 }
 
-/** Problems of a line, with the form of the request as far as it was read. */
+/** The problems of a line, with a form of the options read so far. */
 async function unread(parsed: Parsed, commands: readonly Command[]): Promise<Problems> {
   if (parsed.ok) throw new Error('a line that was read lacks nothing');
-  const { problems, about, open, choices } = parsed;
+  const { problems, about, open, choices, complaint } = parsed;
   const [{ fix }] = problems;
-  const more = { ...(open === undefined ? {} : { open }), ...(choices ? { choices } : {}) };
+  const asked = { ...(open === undefined ? {} : { open }), ...(choices ? { choices } : {}) };
+  const more = { ...asked, ...(complaint ? { complaint } : {}) };
   const { parseLine } = await import('./grammar.ts');
   const mended = about || fix === undefined ? undefined : parseLine(fix, commands);
   const read = about ?? (mended?.ok ? mended : undefined);
@@ -567,31 +596,4 @@ async function unread(parsed: Parsed, commands: readonly Command[]): Promise<Pro
     example,
     ...more,
   };
-}
-
-/** Problems whose fix is the whole request, mended in every option, so that it can be typed as it is; none where one cannot be mended. */
-function typeable(
-  [first, ...rest]: Problems['problems'],
-  { command, optionTexts }: CommandTexts,
-): Problems['problems'] {
-  const mended = new Map(optionTexts);
-  const ofOptions = [first, ...rest].filter(({ option }) => option !== 'ask');
-  const hopeless = ofOptions.some(({ fix }) => fix === undefined);
-  for (const { option, fix = '' } of ofOptions.toReversed()) mended.set(option, fix);
-  const whole = (problem: Problem): Problem => {
-    if (problem.option === 'ask') return problem;
-    return { ...problem, fix: hopeless ? undefined : askLine(command, inOrder(command, mended, problem)) };
-  };
-  return [whole(first), ...rest.map(whole)];
-}
-
-/** The options in the command's own order, with this problem's mend. */
-function inOrder(
-  command: Command,
-  mended: ReadonlyMap<string, string>,
-  { option, fix = '' }: Pick<Problem, 'option' | 'fix'>,
-): Map<string, string> {
-  const all = new Map([...mended, [option, fix]]);
-  const names = [...new Set([...Object.keys(command.options.shape), ...all.keys()])];
-  return new Map(names.flatMap((name) => [...all].filter(([given]) => given === name)));
 }

@@ -1,55 +1,68 @@
-/** What the pipeline and the platforms need from outside, handed in by main. */
+/** What the pipeline and the platforms need from outside; passed in by main. */
 
 import type { Asker } from '../accounts/asker.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Allowed, Asking, Store } from '../storage/types.ts';
 import type { PlatformName } from '../text/platform-names.ts';
-import type { CommandTexts } from './command.ts';
+import type { CommandTexts, Understood } from './command.ts';
 
 export interface Ports {
-  /** Tells whoever runs the bot of a fault: the short reference the asker was given, and the cause. */
+  /** Reports a fault to the operator: the reference the user was given, and the cause. */
   fault(reference: string, cause: unknown): void;
-  /** Where projects and answers are kept; without it every ask stands alone. */
+  /** Where projects and answers are stored; without it every request stands alone. */
   readonly store?: Store;
-  /** Milliseconds since 1970; the machine's clock without it. */
+  /** Milliseconds since 1970; the system clock if absent. */
   now?(): number;
-  /** The address that share pages are reached by, without a slash at its end; none where they are not. */
+  /** Base address of the share pages, without a trailing slash; undefined if there are none. */
   address?(): string | undefined;
-  /** Does work that an answer need not wait for once the answer is on its way, and before the end; without it the answer waits. */
+  /** Does work after the answer is on its way and before shutdown; without it the answer waits for the work. */
   later?(work: () => Promise<unknown>): void;
-  /** Told of every ask once it has ended. */
+  /** Called after every request. */
   requested?(ended: RequestMetrics): void;
-  /** Whether somebody may ask as much as `weight` more just now; without it everybody may. Never rejects, and waits for no store that does not answer. */
+  /**
+   * Whether this person may send a request of this weight now; without it everyone may. Never rejects, and doesn't wait
+   * for a store that doesn't respond.
+   */
   allowed?(who: Asking, weight: number): Promise<Allowed>;
 }
 
-/** An ask that has ended, with nothing in it that anybody typed or is called. */
+/**
+ * `assumed`: under an assumption; `question`: one thing asked back; `other`: not about floors, small talk too; `mistaken`:
+ * the answer to “That’s wrong”.
+ */
+export type AnswerKind = 'answer' | 'assumed' | 'estimate' | 'question' | 'handbook' | 'hazard' | 'other' | 'mistaken';
+
+/** A finished request, without anything anybody typed and without names. */
 export interface RequestMetrics {
   readonly platform: PlatformName;
-  /** The command's full name; none where the ask could not be read. */
+  /** The full name; absent if the request could not be read. */
   readonly command?: string;
-  /** What the last answer was; `limited` where it is to be asked again later, `none` where nobody waited for one. */
+  /** `limited`: to be sent again later; `none`: nobody waited for the answer. */
   readonly outcome: 'reply' | 'problem' | 'limited' | 'refusal' | 'fault' | 'outage' | 'none';
+  /** What kind of answer it got; absent where it got none. */
+  readonly answered?: AnswerKind;
   /** Milliseconds to the first and to the last answer. */
   readonly first: number;
   readonly last: number;
-  /** Milliseconds that its work waited for worker threads, in all. */
+  /** Total milliseconds its work waited for worker threads. */
   readonly wait: number;
 }
-
-// One ask on its way in, whatever platform it came from.
 
 export interface Request {
   readonly asker: Asker;
   readonly preferences: Preferences;
-  /** The line as typed, command and options; or somebody's message. */
+  /** The line as typed, or someone's message. */
   readonly text: string;
-  /** A filled form or menu, whose values are read as they are: `text` then only says them, and is not taken apart. */
+  /** A filled form or menu, whose values are read as they are; `text` is then only for display. */
   readonly given?: CommandTexts;
-  /** `message`: text that was not typed for us, read as a sentence whatever it begins with. */
+  /** “That’s wrong” was pressed: how the answer's request was understood. */
+  readonly mistaken?: Understood;
+  /** `message`: text that wasn't typed for the bot; read as a sentence whatever it starts with. */
   readonly written?: 'line' | 'message';
-  /** The channel or thread that it is asked in, or which run of a terminal: what is one conversation. */
+  /** What counts as one conversation: the channel, the thread, or the run of a terminal. */
   readonly place?: string;
-  /** The server or workspace that it is asked on, where there is one. */
+  /** The server or workspace, if there is one. */
   readonly server?: string;
+  /** Whether everybody in a channel reads the answer: the asker's project then fills nothing by itself. */
+  readonly open?: boolean;
 }

@@ -1,4 +1,4 @@
-/** Who may ask how much: one place for all platforms, asks weighed by what they cost. */
+/** Rate limits for all platforms, with requests weighed by cost. */
 
 import { type Asker, accountKey } from '../accounts/asker.ts';
 import { fullName } from '../input/command-shape.ts';
@@ -7,7 +7,7 @@ import { RoundRobin } from '../workers/queue.ts';
 import type { Command, Problems } from './command.ts';
 import type { Ports, Request } from './ports.ts';
 
-/** What an ask counts for: roughly, how many of a plain sum's it takes (measured by their examples, with what is worked out in threads). */
+/** Cost relative to a simple calculation, measured on each command's examples, worker threads included. */
 const WEIGHTS: Readonly<Record<string, number>> = {
   'floor planks': 2,
   'floor layout': 2,
@@ -19,12 +19,12 @@ const WEIGHTS: Readonly<Record<string, number>> = {
   'project sheets': 2,
 };
 
-/** What an ask weighs; one that was not read weighs 1. */
+/** 1 for a request that could not be read. */
 export function weightOf(command: Command | undefined): number {
   return (command && WEIGHTS[fullName(command)]) ?? 1;
 }
 
-/** Undefined where the ask is allowed; else when to ask again, with the ask as it was typed. A terminal is its owner's own. */
+/** Undefined if allowed; otherwise when to try again, with the request as typed. The terminal has no limit. */
 export async function allowedToAsk(
   { asker, server, text }: Request,
   person: string | undefined,
@@ -41,12 +41,12 @@ export async function allowedToAsk(
   return again > 0 ? { problems: [tooManyRequests(again, everybody, text)], again: true } : undefined;
 }
 
-// Ids seen by this process, as many as could come again.
-
-/** Deliveries come again within the hour, nearly all within minutes: a few hundred bytes each, and never more than so many. */
+/**
+ * Platforms may deliver an event again within the hour, nearly always within minutes. An id takes a few hundred bytes.
+ */
 const REMEMBERED = 20_000;
 
-/** Tells whether an id is new, and remembers it. */
+/** Returns a function that says whether an id is new, and remembers it. */
 export function freshIds(): (id: string) => boolean {
   const ids = new Set<string>();
   return (id) => {
@@ -58,19 +58,24 @@ export function freshIds(): (id: string) => boolean {
   };
 }
 
-// Sums worked on a few at a time, fair a person: between them there is time to tell a platform that what came
-// meanwhile was heard.
+// A few calculations at a time, fairly by person, so that there is time to acknowledge what comes in meanwhile.
 
-/** A sum holds the whole process while it lasts; a second one may begin while the first waits for the store. */
+/** A calculation blocks the process; a second one may start while the first waits for the store. */
 const AT_ONCE = 2;
 
-/** Turns of the event loop between sums while others wait: Node takes one new connection in a turn, and a turn with nothing in it takes microseconds. */
+/**
+ * Event loop turns between calculations while others wait: Node accepts one new connection per turn, and an empty turn
+ * takes microseconds.
+ */
 const TURNS = 50;
 
-/** An answer that takes longer than this, in milliseconds, is waiting for a worker or the store and holds up nobody. */
+/** Milliseconds after which an answer must be waiting for a worker or the store, and blocks nobody. */
 const HELD = 100;
 
-/** Works out each answer of each stream in its turn: the next one as soon as an earlier one is there, or only waits. What is `urgent` waits for no turn. */
+/**
+ * Takes turns between streams: the next answer is computed when an earlier one is done or only waits. `urgent` ones
+ * skip the queue.
+ */
 export function inTurn<I extends { readonly asker: Asker }, T>(
   answer: (request: I) => AsyncIterable<T>,
   wait: (milliseconds: number) => Promise<void>,
@@ -105,7 +110,7 @@ export function inTurn<I extends { readonly asker: Asker }, T>(
         yield one.value;
       }
     } finally {
-      // Whoever takes no more ends what is behind it.
+      // Stops the stream when its consumer does.
       await answers.return?.();
     }
   };

@@ -1,26 +1,26 @@
-/** The id of what is being answered: made where an event comes in, and the same wherever its answer is worked out, kept or goes wrong. */
+/** The id of the current request, the same wherever its answer is computed, stored or fails. */
 
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { randomBytes } from 'node:crypto';
 
 const current = new AsyncLocalStorage<string>();
 
-/** Does work as a request of its own; within one, as a part of it. */
+/** Runs work as a request of its own, or as part of the current one. */
 export function asRequest<T>(work: () => T): T {
   return current.getStore() === undefined ? current.run(newReference(), work) : work();
 }
 
-/** The id of the request under way; undefined outside of any. */
+/** Undefined outside of requests. */
 export function requestId(): string | undefined {
   return current.getStore();
 }
 
-/** What a fault is told under to whoever asked and whoever runs the bot: the id of the request under way. */
+/** The reference of a fault for the user and the operator: the id of the current request. */
 export function faultReference(): string {
   return current.getStore() ?? newReference();
 }
 
-/** Steps through answers as one request, whoever takes them and when. */
+/** Steps through answers under one request id, whoever consumes them and when. */
 export async function* withRequestId<T>(answers: AsyncGenerator<T>): AsyncGenerator<T> {
   const id = current.getStore() ?? newReference();
   try {

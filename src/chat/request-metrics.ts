@@ -1,24 +1,28 @@
-/** What may be told of an ask to whoever runs the bot: its command, what came of it and how long it took, and nothing of anybody's. */
+/** What the operator may know of a request: its command, outcome and timing; nothing personal. */
 
 import { fullName } from '../input/command-shape.ts';
+import { briefOf } from './brief.ts';
 import type { Command, Outcome } from './command.ts';
-import type { Ports, RequestMetrics } from './ports.ts';
+import type { AnswerKind, Ports, Request, RequestMetrics } from './ports.ts';
 
-/** An answer, or a fault in place of one. */
+/** An answer, or the fault instead of one. */
 type Given = Outcome | { readonly reference: string; readonly outage: boolean };
 
 export class AskSeen {
   readonly #platform: RequestMetrics['platform'];
+  readonly #mistaken: boolean;
   readonly #ports: Ports;
   readonly #began = performance.now();
   #command: string | undefined;
   #outcome: RequestMetrics['outcome'] = 'none';
+  #answered: AnswerKind | undefined;
   #first: number | undefined;
   #last = 0;
   #wait = 0;
 
-  constructor(platform: RequestMetrics['platform'], ports: Ports) {
-    this.#platform = platform;
+  constructor({ asker, mistaken }: Pick<Request, 'asker' | 'mistaken'>, ports: Ports) {
+    this.#platform = asker.platform;
+    this.#mistaken = mistaken !== undefined;
     this.#ports = ports;
   }
 
@@ -26,16 +30,16 @@ export class AskSeen {
     this.#command = fullName(command);
   }
 
-  /** Some of its work waited so many milliseconds for its turn. */
+  /** Adds time spent waiting for a worker. */
   waited(milliseconds: number): void {
     this.#wait += milliseconds;
   }
 
-  /** An answer on its way out. */
   gave<A extends Given>(answer: A): A {
     this.#last = performance.now() - this.#began;
     this.#first ??= this.#last;
     this.#outcome = outcomeOf(answer);
+    this.#answered = this.#mistaken ? 'mistaken' : answerKind(answer);
     return answer;
   }
 
@@ -43,12 +47,13 @@ export class AskSeen {
     for await (const one of answers) yield this.gave(one);
   }
 
-  /** Tells of it, once it has ended or nobody waits for more. */
+  /** Reports the request, once it is finished or nobody waits for more. */
   end(): void {
     this.#ports.requested?.({
       platform: this.#platform,
       ...(this.#command === undefined ? {} : { command: this.#command }),
       outcome: this.#outcome,
+      ...(this.#answered === undefined ? {} : { answered: this.#answered }),
       first: this.#first ?? 0,
       last: this.#last,
       wait: this.#wait,
@@ -60,4 +65,13 @@ function outcomeOf(answer: Given): RequestMetrics['outcome'] {
   if ('reference' in answer) return answer.outage ? 'outage' : 'fault';
   if ('problems' in answer) return answer.again ? 'limited' : 'problem';
   return 'headline' in answer ? 'reply' : 'refusal';
+}
+
+function answerKind(answer: Given): AnswerKind | undefined {
+  if ('reference' in answer) return undefined;
+  if ('problems' in answer) return answer.again ? undefined : 'question';
+  const { kind } = answer.data;
+  if (kind === 'hazard' || kind === 'handbook' || kind === 'estimate') return kind;
+  if (kind === 'none') return 'other';
+  return 'headline' in answer && briefOf(answer).assumption !== undefined ? 'assumed' : 'answer';
 }

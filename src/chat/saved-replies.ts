@@ -1,4 +1,4 @@
-/** Answers kept a while under a short id, so that their buttons work: a next ask, the sources, showing the answer to others. */
+/** Answers stored for a while under a short id so that their buttons work: next requests, sources, showing the answer to others. */
 
 import { randomBytes } from 'node:crypto';
 import { promisify } from 'node:util';
@@ -7,17 +7,16 @@ import type { KeyValueStore } from '../storage/types.ts';
 import { FILES } from '../text/sheets-text.ts';
 import type { ReplyWithForm } from './command.ts';
 
-// What was last packed or unpacked, at hand while it is pressed upon: the store still says whether it is
-// there and what it is.
+// A cache of recently packed and unpacked answers. The store still decides whether an answer exists and what it is.
 
-/** Characters of packed text in all: a few dozen answers with their pictures. */
+/** Characters of packed text in total: a few dozen answers with pictures. */
 const MOST = 1_000_000;
 
 class AtHand<T> {
   readonly #held = new Map<string, { readonly packed: string; readonly value: T }>();
   #characters = 0;
 
-  /** The value of an id, where it was packed to this very text. */
+  /** The value for an id if it was packed to exactly this text. */
   get(id: string, packed: string): T | undefined {
     const held = this.#held.get(id);
     return held?.packed === packed ? held.value : undefined;
@@ -39,27 +38,26 @@ class AtHand<T> {
   }
 }
 
-/** A week: long enough to come back to on the next weekend. */
+/** A week, so that people can come back the next weekend. */
 const KEPT_FOR = 7 * 24 * 3600 * 1000;
 
-/** More answers than anybody gets in a week; what is beyond them goes when its week is over. */
+/** More than anyone gets in a week; the rest goes when its week is over. */
 const MOST_ANSWERS = 500;
 
-/** Characters from which packing saves more than it costs. */
+/** Characters from which compression pays off. */
 const WORTH_PACKING = 4096;
 
-/** An answer as it was given. */
 export interface KeptAnswer {
-  /** The account that asked (`accountKey`). */
+  /** The account it belongs to (`accountKey`). */
   readonly by: string;
-  /** The ask. */
+  /** The request. */
   readonly text: string;
   readonly reply: ReplyWithForm;
-  /** Whether others saw it: then they may press its buttons too. */
+  /** Whether others saw it; then they may press its buttons too. */
   readonly shown: boolean;
 }
 
-/** Stands where something was told once. */
+/** Stands in for text that is shown only once. */
 const ONCE = '…';
 
 const atHand = new AtHand<KeptAnswer>();
@@ -67,12 +65,12 @@ const atHand = new AtHand<KeptAnswer>();
 const pack = promisify(gzip);
 const unpack = promisify(gunzip);
 
-/** An id nobody can guess, short enough for a button: 11 characters, 64 bits. */
+/** A random id short enough for a button: 11 characters, 64 bits. */
 export function mintId(): string {
   return randomBytes(8).toString('base64url');
 }
 
-/** Keeps an answer, in place of an earlier one of the same ask. Throws Outage. */
+/** Replaces an earlier answer to the same request. Throws Outage. */
 export async function keepAnswer(kept: KeyValueStore, id: string, given: KeptAnswer): Promise<void> {
   const answer = withoutFiles(withoutOnce(given));
   const json = JSON.stringify(answer);
@@ -81,7 +79,7 @@ export async function keepAnswer(kept: KeyValueStore, id: string, given: KeptAns
   await Promise.all([kept.set(`answer:${id}`, value, KEPT_FOR), list(kept, id, answer.by)]);
 }
 
-/** What files are made of is large, and they went out with the answer: what is kept of it tells so. */
+/** File contents are large and already sent; what remains says so. */
 function withoutFiles(answer: KeptAnswer): KeptAnswer {
   const { files = [], data, ...reply } = answer.reply;
   if (files.length === 0) return answer;
@@ -89,7 +87,7 @@ function withoutFiles(answer: KeptAnswer): KeptAnswer {
   return { ...answer, reply: { ...reply, blocks: [...reply.blocks, gone], data: { kind: data.kind } } };
 }
 
-/** The answer without what is told once: whoever looks at the store, or has it shown again, does not find it. */
+/** Without texts that are shown once, so that neither the store nor a later view has them. */
 function withoutOnce(answer: KeptAnswer): KeptAnswer {
   const { once, ...reply } = answer.reply;
   if (!once || once.length === 0) return answer;
@@ -105,7 +103,7 @@ async function list(kept: KeyValueStore, id: string, account: string): Promise<v
   if (!ids.includes(id)) await kept.set(`answers:${account}`, [...ids, id].slice(-MOST_ANSWERS).join(' '), KEPT_FOR);
 }
 
-/** Removes the answers of an account. Throws Outage. */
+/** Removes all answers of an account. Throws Outage. */
 export async function forgetAnswers(kept: KeyValueStore, account: string): Promise<void> {
   for (const id of await answersOf(kept, account)) {
     atHand.delete(id);
@@ -114,13 +112,24 @@ export async function forgetAnswers(kept: KeyValueStore, account: string): Promi
   await kept.delete(`answers:${account}`);
 }
 
-/** The ids of an account's answers, the latest last: what is to be removed when the account is forgotten. */
+/** Latest last. */
 async function answersOf(kept: KeyValueStore, account: string): Promise<readonly string[]> {
   const ids = await kept.get(`answers:${account}`);
   return typeof ids === 'string' && ids !== '' ? ids.split(' ') : [];
 }
 
-/** The answer of an id for an account: undefined when it is gone, was never there, or is not theirs to see. Throws Outage. */
+/** The last answers of an account, the newest first. Throws Outage. */
+export async function recentAnswers(
+  kept: KeyValueStore,
+  account: string,
+  most: number,
+): Promise<readonly (KeptAnswer & { readonly id: string })[]> {
+  const ids = (await answersOf(kept, account)).slice(-most).reverse();
+  const answers = await Promise.all(ids.map(async (id) => ({ id, answer: await keptAnswer(kept, id, account) })));
+  return answers.flatMap(({ id, answer }) => (answer ? [{ ...answer, id }] : []));
+}
+
+/** Undefined if it is gone, never existed, or this account may not see it. Throws Outage. */
 export async function keptAnswer(kept: KeyValueStore, id: string, account: string): Promise<KeptAnswer | undefined> {
   const packed = await kept.get(`answer:${id}`);
   if (typeof packed !== 'string') return undefined;
@@ -134,7 +143,7 @@ async function unpackedAnswer(packed: string): Promise<KeptAnswer> {
   return JSON.parse(json) as KeptAnswer;
 }
 
-/** Marks an answer as shown to others, by the one who asked; undefined when it is gone or not theirs. Throws Outage. */
+/** Marks an answer as shown to others; only its owner can. Undefined if it is gone or not theirs. Throws Outage. */
 export async function showAnswer(kept: KeyValueStore, id: string, account: string): Promise<KeptAnswer | undefined> {
   const answer = await keptAnswer(kept, id, account);
   if (!answer) return undefined;
@@ -143,20 +152,19 @@ export async function showAnswer(kept: KeyValueStore, id: string, account: strin
   return shown;
 }
 
-// Plain data as a short text that survives being copied: wrapped, indented or quoted, it is still the same.
+// Plain data as short text that survives copying: wrapped, indented or quoted, it still unpacks.
 
 const deflate = promisify(deflateRaw);
 const inflate = promisify(inflateRaw);
 
-/** No text unpacks to more than this. */
+/** Nothing may unpack to more than this. */
 const MOST_BYTES = 8_000_000;
 
-/** JSON data, packed. */
 export async function packedData(data: unknown): Promise<string> {
   return (await deflate(JSON.stringify(data))).toString('base64url');
 }
 
-/** What was packed; undefined where it is damaged, or nothing of ours. Never throws. */
+/** Undefined if it is damaged or not ours. Never throws. */
 export async function unpacked(text: string): Promise<unknown> {
   const code = text.replace(/[^\w-]/g, '');
   try {

@@ -1,4 +1,4 @@
-/** The last gate before an answer is shown: every line to type or press has been tried, is answered, holds what was typed and no figure that was not; one that fails is left out. */
+/** The last check before an answer is shown: every suggested line is tried, and dropped unless it gets an answer, keeps what was typed and adds no number. */
 
 import { drops, invents, type Typing } from '../input/faithful.ts';
 import { factsOf } from '../input/reading.ts';
@@ -6,37 +6,43 @@ import type { Action, Problem, Refusal, Reply } from '../reply/reply.ts';
 import type { Changed, Codec, KeyValueStore, RecordStore, Store } from '../storage/types.ts';
 import type { Command, Outcome, Problems } from './command.ts';
 
-/** A line as it was read when it was tried. */
+/** A line as it was read when tried. */
 export interface Tried {
   readonly command: Command;
   readonly optionTexts: ReadonlyMap<string, string>;
 }
 
-/** What lines are held against. */
+/** What the lines are checked against. */
 interface Request {
   /** What was typed, word for word. */
   readonly text: string;
   /** What was typed, by option, once it was read. */
   readonly typed: ReadonlyMap<string, string>;
-  /** Texts of the asker's own, from which a line may be filled. Never rejects. */
+  /** The user's own texts, from which a line may be filled. Never rejects. */
   own(): Promise<readonly string[]>;
-  /** The line as it is read, where it is answered; why it is unsafe, where it is; undefined where it has problems. Never rejects. */
+  /**
+   * The line as it is read if it gets an answer; the refusal if it is unsafe; undefined if it has problems. Never
+   * rejects.
+   */
   tries(line: string): Promise<Tried | Refusal | undefined>;
 }
 
-/** More lines than any answer offers; those beyond are not tried, and not shown. */
+/** No answer offers more; further lines are neither tried nor shown. */
 const MOST_TRIED = 60;
 
-/** Sizes, names and amounts: what a line about the same option must hold. A choice, a pattern or a way is what a line may change. */
+/**
+ * Sizes, names and amounts, which a line about the same option must keep. It may change a choice, a pattern or a
+ * direction.
+ */
 const KEPT_KINDS = ['room', 'plank', 'length', 'count', 'percent', 'text'];
 
-/** What is to be done with a project, before whatever it is about. */
+/** The words that say what to do with a project; options follow them. */
 const PROJECT_PERMISSION = /^\W*project\s+[a-z]+/i;
 
 /** A number in a list that the answer shows. */
 const ORDINAL = /(?<= (?:remove|note|undo) )\d{1,3}$/;
 
-/** Tries lines, each once however often an answer is bettered. */
+/** Tries each line once, however often the answer is improved. */
 export class Suggestions {
   readonly #request: Request;
   readonly #known = new Map<string, Promise<boolean>>();
@@ -46,7 +52,7 @@ export class Suggestions {
     this.#request = request;
   }
 
-  /** The outcome with the lines that passed; a refusal where what was typed, its slips mended, is unsafe to work out. */
+  /** The outcome with the lines that passed; a refusal if the corrected input is unsafe to compute. */
   async passed(outcome: Outcome): Promise<Outcome> {
     if ('problems' in outcome) return outcome.again ? outcome : this.#problems(outcome);
     return 'headline' in outcome ? this.#reply(outcome) : outcome;
@@ -82,10 +88,10 @@ export class Suggestions {
     const { text, typed, tries } = this.#request;
     const tried = await tries(line);
     if (!tried || 'why' in tried) return false;
-    // A list of what somebody keeps names it: its lines are about nothing else.
+    // A saved list names its own items; its lines are about nothing else.
     const shown = tried.command.group === 'project' ? [reply.headline, JSON.stringify(reply.blocks)] : [];
     if (await this.#invents(line.replace(ORDINAL, ''), [text, ...shown])) return false;
-    // What is next for a project is no other telling of what was typed.
+    // The next step for a project isn't a variant of what was typed.
     if (tried.command.group === 'project') return true;
     return ![...typed].some(([option, value]) => {
       const schema = tried.command.options.shape[option];
@@ -108,20 +114,19 @@ export class Suggestions {
   }
 }
 
-/** A text with options, or that tells something to a project, is a line: every word of it counts. */
+/** A text with options, or one for a project, is a command line: every word of it counts. */
 function typingOf(text: string): Typing {
   return /(?<![\p{L}\d])\p{L}[\p{L}-]+\s*:|^\W*project /iu.test(text) ? 'line' : 'sentence';
 }
 
-// A request run for the sake of its problems alone: it ends where what takes long would begin, and nothing of
-// it is kept.
+// Trial runs: a request runs only for its problems, ends before anything slow, and saves nothing.
 
-/** Everything that was typed has been read and goes together: what takes long would begin here. */
+/** Thrown where a trial run ends: all input is read and consistent. */
 export class Reached extends Error {
   override readonly name = 'Reached';
 }
 
-/** The same store to whoever reads it; what is written is seen by them alone, and is gone with them. */
+/** A store whose writes are visible only to this caller and vanish with it. */
 export function unwritten(store: Store): Store {
   return { kept: keptOver(store.kept), shelf: (kind, codec) => shelfOver(store.shelf(kind, codec), codec) };
 }
@@ -181,7 +186,7 @@ function shelfOver<T>(shelf: RecordStore<T>, codec: Codec<T>): RecordStore<T> {
   };
 }
 
-/** The same store, each thing read from it once: for several who read the same, one after the other. */
+/** A store that reads each thing once, for several readers in a row. */
 export function readOnce(store: Store): Store {
   const { kept } = store;
   const shelves = new Map<string, RecordStore<unknown>>();
@@ -218,7 +223,7 @@ function once<T>(read: (key: string) => Promise<T>): (key: string) => Promise<T>
   };
 }
 
-/** Every text in something kept, but for ids. */
+/** Every text in saved data except ids. */
 export function textsIn(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value];
   if (typeof value !== 'object' || value === null) return [];

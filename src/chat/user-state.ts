@@ -1,4 +1,4 @@
-/** What an asker keeps, read once for an ask: a project in use, settings, and what others changed meanwhile. */
+/** What is saved for a user, read once per request: the open project, settings, and changes by others. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
 import { fullName } from '../input/command-shape.ts';
@@ -18,22 +18,25 @@ import type { Ports, Request } from './ports.ts';
 import { faultReference } from './request-id.ts';
 
 export interface UserState extends Holdings {
-  /** What of the project in use the asker was given; undefined where it is their own. */
+  /** What the user was given of the open project; undefined if it is their own. */
   readonly share?: Share | undefined;
-  /** The project as sentences name its rooms: a helper who measures sees those they may measure. */
+  /** The project whose rooms sentences may name; a helper who measures sees the rooms they may measure. */
   readonly named?: Project | undefined;
-  /** What a command that was shared is answered from: the project as far as it was shared, worked out as for its owner. */
+  /** What a shared command is computed from: the shared part of the project, with the owner's settings. */
   readonly shared?: Holdings;
-  /** The asker as a person, who may have several accounts. */
+  /** A person may have several accounts. */
   readonly person?: string;
-  /** The platform's habits, and the asker's own over them. */
+  /** The platform's defaults, overridden by the user's settings. */
   readonly preferences: Preferences;
-  /** Said with every answer. */
+  /** Shown with every answer. */
   readonly notes: readonly string[];
   readonly news: readonly News[];
 }
 
-/** Reads what an asker keeps. Where it cannot be read, the ask is answered from what is typed, and says so; whoever holds a link types nothing of their own, and for them it throws. */
+/**
+ * If it can't be read, the request is answered from what was typed and says so. For someone with a link, who types
+ * nothing of their own, it throws.
+ */
 export async function holdingsOf(
   access: ProjectAccess | undefined,
   { preferences }: Request,
@@ -61,13 +64,13 @@ export async function holdingsOf(
     };
   } catch (cause) {
     if (access.guest) throw cause;
-    // The store tells of its own outages.
+    // The store reports its own outages.
     if (!(cause instanceof Outage)) ports.fault(faultReference(), cause);
     return { preferences, notes: [unreadableNote()], news: [] };
   }
 }
 
-/** The asker's habits with the owner's standards: the home and its country are the owner's. */
+/** The user's display settings with the owner's standards: the home and its country are the owner's. */
 function sharedSettings(own: Settings | undefined, owners: Settings | undefined): Settings {
   const { country: _country, ...preferences } = own ?? NO_SETTINGS;
   return {
@@ -75,6 +78,12 @@ function sharedSettings(own: Settings | undefined, owners: Settings | undefined)
     standards: owners?.standards ?? {},
     ...(owners?.country && { country: owners.country }),
   };
+}
+
+/** What an answer is computed from: where everybody reads it, nothing of a project. */
+export function usedFor({ open }: Pick<Request, 'open'>, own: UserState): UserState {
+  const { person, settings, preferences, notes } = own;
+  return !open ? own : { ...(person !== undefined && { person }), settings, preferences, notes, news: [] };
 }
 
 function preferencesOf(preferences: Preferences, { units, decimal, currency }: Settings): Preferences {
@@ -85,19 +94,19 @@ function preferencesOf(preferences: Preferences, { units, decimal, currency }: S
   };
 }
 
-// How far an ask goes where its asker was given a part of a project: what answers, from what, and what is
-// said instead. The one place.
+// How far a request reaches when the user was given a part of a project: which commands, from what data, and what is
+// said otherwise.
 
-/** About the asker and their own projects, whatever is in use. */
+/** About the user and their own projects, whichever is open. */
 const OWN = ['list', 'new', 'use', 'show', 'settings', 'link', 'mydata', 'share', 'archive', 'delete', 'restore'];
 
-/** Notes of the helper's own, and what they changed themselves, with whatever was shared. */
+/** The helper's own notes and changes, allowed with any share. */
 const BESIDE = ['project log', 'project undo'];
 
-/** All that a page asks for whoever holds a link. */
+/** Everything a share page requests for someone with a link. */
 const GUESTS = ['project sheets', 'project shopping', 'project progress', 'project measure', ...BESIDE];
 
-/** What an ask is answered from; or the problem where it goes beyond what was shared. Throws Outage. */
+/** What a request is computed from; or the problem if it goes beyond what was shared. Throws Outage. */
 export async function scopeOf(
   command: Command,
   line: string,
@@ -113,14 +122,14 @@ export async function scopeOf(
   if (access.guest && !(GUESTS.includes(name) && (covered || BESIDE.includes(name)))) return { problem: beyond() };
   if (covered) {
     access.cover(gathers(name));
-    // What the command asks for in its turn is answered from the same.
+    // Requests the command makes itself are computed from the same.
     return { held: { ...held, ...shared, project: await access.inUse(), share: undefined } };
   }
   const own = command.group !== 'project' || OWN.includes(command.name) || BESIDE.includes(name);
   return own ? { held } : { problem: beyond() };
 }
 
-/** The one thing that is said to whoever holds a link that leads nowhere, whatever it was; undefined for everybody else. */
+/** What someone with a dead link gets, whatever the reason; undefined for everyone else. */
 export function noState(access: ProjectAccess | undefined, { share }: UserState): Problem | undefined {
   return access?.guest && !share ? linkLeadsNowhere() : undefined;
 }

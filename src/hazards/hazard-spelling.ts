@@ -13,7 +13,7 @@ export const HOUSE_WORDS: ReadonlySet<string> = new Set(
   hinge knob stool bench island cabinet cabinets counter fridge range stove sofa table chair shelf shelves window windows wall walls ceiling budget price prices cost costs delivery order orders return returns receipt store pickup truck lumber stock stick sticks sheet sheets roll rolls
   molly milly holly polly sally wally billy jilly bella becky betty marie maria clare claire clara gavin garry gary gail gwen leah leeds leigh lena sparky smokey stockton burton boston austin dallas denver fiona sasha dasha masha natasha trisha shane shawn wendy randy sandy brandy cindy lindy mindy
   sqft sqm lvp lvt spc wpc osb mdf diy hoa hvac faq pls plz thx idk btw tho gonna wanna gotta lemme kinda sorta alot aswell yall hows whats thats heres wheres theres dont cant wont isnt arent didnt doesnt havent hasnt couldnt shouldnt wouldnt youre theyre hes shes its ive ill im weve
-  tmold tmolding wifey hubby fave vynil vinly vynl lamanate laminite flooor florr flor planck`
+  tmold tmolding wifey hubby fave vynil vinly vynl lamanate laminite flooor florr flor planck fuer`
     .split(/\s+/)
     .filter((word) => word !== ''),
 );

@@ -107,7 +107,9 @@ function withoutLesser(all: readonly Sighting[]): readonly Sighting[] {
     ({ hazard, about }) =>
       !(hazard === 'plumbing' && grave('water')) &&
       !(hazard === 'water' && grave('sewage')) &&
-      !(hazard === 'wound' && about === 'ill' && grave('fumes', 'cleaners', 'carbon-monoxide')),
+      !(hazard === 'wound' && about === 'ill' && grave('fumes', 'cleaners', 'carbon-monoxide')) &&
+      // Eyes that burn beside mixed cleaners: out into fresh air first.
+      !(hazard === 'wound' && about === 'caustic' && grave('cleaners')),
   );
 }
 

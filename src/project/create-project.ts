@@ -1,9 +1,10 @@
 /** New projects: an empty one, or a copy of another for the same home. */
 
+import { folded } from '../input/rooms/room-text.ts';
 import type { KeptHazards } from './findings.ts';
 import { type Content, emptyParts, type Project } from './project.ts';
 import { LIMITS } from './project-limits.ts';
-import { folded, sameName } from './project-room.ts';
+import { sameName } from './project-room.ts';
 
 interface Born {
   readonly id: string;

@@ -1,6 +1,7 @@
 /** The rooms of a project (stored as text that the parsers read), their progress by stage, and doorway picks. */
 
 import { z } from 'zod';
+import { folded } from '../input/rooms/room-text.ts';
 import { roomGiven } from '../input/rooms/rooms-apart.ts';
 import { STAGES, type Stage } from '../reply/need.ts';
 import { LIMITS, signedSchema } from './project-limits.ts';
@@ -28,10 +29,6 @@ export type Rooms = z.infer<typeof roomsSchema>;
 /** Ignores case and spaces. */
 export function sameName(one: string, other: string): boolean {
   return folded(one) === folded(other);
-}
-
-export function folded(name: string): string {
-  return name.normalize('NFKC').toLowerCase().replace(/[’‘]/g, "'").replace(/\s+/g, ' ').trim();
 }
 
 export function roomNamed(rooms: Rooms, name: string): Room | undefined {

@@ -1,12 +1,13 @@
 /** A saved project: its rooms, picks, saved answers and history, with migrations from older versions. */
 
 import { z } from 'zod';
+import { folded } from '../input/rooms/room-text.ts';
 import { EMPTY_FOUND, foundSchema, hazardsSchema } from './findings.ts';
 import { patchSchema } from './json-patch.ts';
 import { EMPTY_MEASURES, measuresSchema } from './measurements.ts';
 import { EMPTY_LOG, logSchema } from './notes.ts';
 import { LIMITS, ROLES } from './project-limits.ts';
-import { doorwaysTogether, EMPTY_STAGES, folded, roomsSchema, stagesSchema } from './project-room.ts';
+import { doorwaysTogether, EMPTY_STAGES, roomsSchema, stagesSchema } from './project-room.ts';
 import { EMPTY_SHOPPING, shoppingSchema } from './purchases.ts';
 import { codecOf, type Migration } from './record-version.ts';
 import { requestOptions } from './saved-request.ts';

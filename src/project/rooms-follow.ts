@@ -1,10 +1,11 @@
 /** Updates everything that names a room when the room is renamed or removed. */
 
+import { folded } from '../input/rooms/room-text.ts';
 import { LONGEST_FINDING } from './findings.ts';
 import { type Measures, renamedIn } from './measurements.ts';
 import type { Content } from './project.ts';
 import { LIMITS } from './project-limits.ts';
-import { folded, type Rooms, renameMarks, sameName } from './project-room.ts';
+import { type Rooms, renameMarks, sameName } from './project-room.ts';
 import { NAMING, withOptionsSaid } from './saved-request.ts';
 
 /** The parts of a project that can name a room. */

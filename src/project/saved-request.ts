@@ -90,6 +90,7 @@ const OPTIONS = [
   'readings',
   'room',
   'rule',
+  'run',
   'sales-tax',
   'saw-reach',
   'set-down',

@@ -122,12 +122,14 @@ export const WOUND: Lexicon = {
       'burn~ burning sting~ stinging hurt~ red swollen scratch~ scratched bleeding watering cant_see blurry pain painful itchy gritty open blind wont_open blurred tearing',
     CUT_OFF:
       'took_the_end took_the_tip took_a_chunk took_a_piece cut_off cut_the_tip sliced_off chopped_off sawed_off took_off lost severed tip_of amputat* hanging_off half_off lopped_off cut_my_fingertip almost_off nearly_cut',
+    BONE_SHOWS:
+      'bone_is_showing bone_showing bone_shows bone_sticking bone_is_sticking bone_is_poking bone_poking bone_is_out see_the_bone see_bone bone_came_through compound_fracture',
     TO_BONE:
       'to_the_bone see_bone see_the_bone seeing_bone bone_sticking bone_showing down_to_bone bone_is_showing amputated amputation severed_artery artery exposed_bone see_my_bone tendon compound_fracture finger_is_gone finger_gone lost_a_finger lost_my_finger lost_a_thumb nail_bed lost_a_fingertip flap_of_skin deep_gash deep_cut bad_gash big_gash nasty_cut nasty_gash bad_cut deep_wound open_wound puncture_wound stab_wound flesh_wound head_wound gaping',
     FELL: 'fell falling_off fallen fall took_a_fall slipped tumbled',
     FROM: 'ladder stairs staircase stair steps roof scaffold scaffolding joists attic through_the_floor through_the_ceiling through_the_joists step_stool stepladder down_the_stairs off_the_ladder off_a_ladder off_ladder stool chair through_the_hole through_a_hole stairwell through_the_subfloor balcony',
     UNWELL: `passed_out fainted unconscious unresponsive not_breathing cant_breathe can_not_breathe couldnt_breathe trouble_breathing hard_to_breathe difficulty_breathing struggling_to_breathe short_of_breath stopped_breathing collapsed_on having_a_seizure seizure chest_pain~ chest_hurts chest_is_tight chest_feels_tight chest_tightness tightness_in_my_chest pain_in_my_chest
-      pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up knocked_me_out knocked_him_out knocked_her_out got_knocked_out was_knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
+      pain_in_chest pressure_in_my_chest heart_attack having_a_stroke stroke_symptoms not_responding wont_wake_up isnt_waking_up is_not_waking_up not_waking_up cant_wake_him cant_wake_her cant_wake_them isnt_responding is_not_responding knocked_me_out knocked_him_out knocked_her_out got_knocked_out was_knocked_out knocked_unconscious blacked_out concussion hit_my_head hit_his_head hit_her_head cracked_my_head banged_my_head head_injury broken_bone broken_arm broken_leg broke_my broke_his broke_her
       broken_wrist broken_ankle broken_finger broken_toe broken_rib heat_stroke heatstroke heat_exhaustion allergic_reaction anaphyla* chemical_burn~ third_degree choking choked_on turning_blue slurring slurred going_into_shock in_shock went_into_shock call_an_ambulance need_an_ambulance ambulance need_911 call_911 overdose poisoned poison_control sunstroke left_arm_is_numb left_arm_numb arm_is_numb numb_arm
       burned_my burnt_my burned_his burned_her electric_burn went_limp vision_went coughing_up_blood cant_stand_up cant_get_up hurt_bad badly_hurt badly_injured seriously_hurt seriously_injured is_trapped trapped_under pinned_under crushed_under fell_on_top stung_by_a heart_is_racing electrocuted_him having_chest jaw_pain drowning throwing_up_blood cant_put_weight put_no_weight about_to_pass_out going_to_pass_out gonna_pass_out lips_are_blue is_blue having_trouble_breathing`,
     CANT_DO:
@@ -226,6 +228,7 @@ export const WOUND: Lexicon = {
     { level: 'emergency', needs: 'I_HURT MINE', within: 3 },
     { level: 'emergency', needs: 'CUT_OFF MINE', within: 6 },
     { level: 'emergency', needs: 'CUT_OFF LIMB_SURE', within: 6 },
+    { level: 'emergency', needs: 'BONE_SHOWS', unless: 'PRICE' },
     { level: 'emergency', needs: 'TO_BONE', unless: 'BOARDS PRICE' },
     { level: 'emergency', needs: 'FELL FROM', within: 6, unless: 'THINGS_FALL' },
     {

@@ -76,7 +76,7 @@ export const GAS: Lexicon = {
       'checked fixed repaired cleared said_its_safe says_its_safe says_it_is_safe safe tested found_no found_nothing sealed capped replaced turned_off shut_off tightened all_clear gave_the_ok gave_the_all_clear signed_off came_out okayed inspected mended',
     /** A smell of gas that doesn't come from the house's supply. */
     GAS_OTHER: 'car cars truck gasoline can mower tank station fart farts engine generator nailer',
-    GAS_WATCHED: 'cooking dinner',
+    GAS_WATCHED: 'cooking dinner ran_out_of run_out_of running_out_of low_on stopped_for stop_for',
     GAS_BARE: 'gas_line gas_pipe gas',
     GAS_SNIFFED:
       'smells_of_gas smells_like_gas smell_of_gas gas_smell gas_odor gas_odour gas_leak~ gas_leek~ leaking_gas gas_is_leaking gassy_smell smell_gas smelling_gas smelled_gas',
@@ -137,7 +137,7 @@ export const GAS: Lexicon = {
   ],
   lookalikes: `gas_range~ gas_stove~ gas_oven~ gas_cooktop~ gas_hob~ gas_cooker~ gas_dryer~ gas_furnace~ gas_fireplace~ gas_boiler~ gas_water_heater~ gas_heater~ gas_grill~ gas_log~ gas_appliance~ gas_insert~
     gas_station~ gas_price~ gas_money gas_tank gas_mileage gas_pedal gas_can gas_bill gas_card gas_powered gas_mower gas_generator off_gas off_gassing off_gasses off_gassed out_gassing gas_closet gas_meter_closet
-    cost_of_gas price_of_gas tank_of_gas gallon_of_gas gas_engine natural_gas_bill gas_mask laughing_gas tear_gas step_on_the_gas gas_nailer gas_cartridge propane_torch propane_grill gas_receipt for_gas spent_on_gas`,
+    cost_of_gas price_of_gas tank_of_gas gallon_of_gas gas_engine natural_gas_bill gas_mask laughing_gas tear_gas step_on_the_gas stepped_on_the_gas low_on_gas stop_for_gas stopped_for_gas gas_nailer gas_cartridge propane_torch propane_grill gas_receipt for_gas spent_on_gas`,
   here: 'GAS GAS_PART EGGS',
   clears: [
     { needs: 'GAS_MEN GAS_CHECKED', within: 9 },

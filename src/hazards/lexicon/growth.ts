@@ -42,7 +42,7 @@ export const MOLD: Lexicon = {
     { level: 'note', needs: 'GROWING' },
     { level: 'note', needs: 'BLACK_SPOTTED ON_WOOD', within: 6 },
   ],
-  lookalikes: `base_mold~ crown_mold~ shoe_mold~ t_mold~ tmold quarter_round_mold~ round_mold~ door_mold~ chair_rail_mold~ chair_mold~ bed_mold~ cove_mold~ picture_mold~ panel_mold~ brick_mold~ window_mold~ cap_mold~ reducer_mold~ end_mold~ wall_mold~ floor_mold~ trim_mold~ casing_mold~ corner_mold~ bead_mold~ stop_mold~ base_cap_mold~ threshold_mold~ transition_mold~
+  lookalikes: `mold_the_caulk mold_the_putty mold_the_filler mold_the_epoxy mold_the_clay base_mold~ crown_mold~ shoe_mold~ t_mold~ tmold quarter_round_mold~ round_mold~ door_mold~ chair_rail_mold~ chair_mold~ bed_mold~ cove_mold~ picture_mold~ panel_mold~ brick_mold~ window_mold~ cap_mold~ reducer_mold~ end_mold~ wall_mold~ floor_mold~ trim_mold~ casing_mold~ corner_mold~ bead_mold~ stop_mold~ base_cap_mold~ threshold_mold~ transition_mold~
     mold_profile~ mold_height mold_resistant mold_proof mold_free mold_trim mold_strip~ mold_color~ mold_to_match mold_nails mold_returns mold_release mold_stick~ mold_piece~ mold_and_trim mold_corner~ mold_miter~ mold_length~ mold_or_reducer mold_or_t mold_is_too_short base_mould~ crown_mould~ shoe_mould~ t_mould~ break_the_mold fits_the_mold fit_the_mold
     nose_mold~ stair_nose_mold~ stairnose_mold overlap_mold~ carpet_mold~ base_shoe_mold~ ogee_mold~ colonial_mold~ mold_ogee doorway_mold~ pine_mold~ mdf_mold~ oak_mold~ white_mold_trim flush_mold~ silicone_mold~ mushroom_color mushroom_gray mushroom_grey mushroom_brown mushroom_gravy mold_room candle_mold~ soap_mold~ baking_mold~ ice_mold~ jello_mold~`,
   clears: [

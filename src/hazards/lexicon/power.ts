@@ -63,9 +63,30 @@ const BE = [
   'were',
 ];
 /** `the kids are live wires`: children and pets as lively as one. */
-const LIVE_WIRES = LIVELY.flatMap((who) => [...BE.map((be) => `${who}_${be}_live_wire~`), `live_wire_${who}`]).join(
-  ' ',
-);
+const LIVE_WIRES = LIVELY.flatMap((who) => [...BE.map((be) => `${who}_${be}_live_wire~`), `live_wire_${who}`])
+  .concat('live_wire_of_a')
+  .join(' ');
+
+/** `I was shocked at the price`: surprised. */
+const SURPRISED = ['was', 'were', 'got', 'am', 'im', 'been', 'still', 'pretty', 'kinda', 'kind_of']
+  .flatMap((be) =>
+    [
+      'at',
+      'how',
+      'to_see',
+      'to_find',
+      'to_hear',
+      'to_learn',
+      'to_read',
+      'that_the',
+      'by_the_price',
+      'by_the_cost',
+      'by_the_quote',
+      'by_how',
+      'when_i_saw',
+    ].map((by) => `${be}_shocked_${by}`),
+  )
+  .join(' ');
 
 export const ELECTRIC: Lexicon = {
   hazard: 'electric',
@@ -190,7 +211,7 @@ export const ELECTRIC: Lexicon = {
     { level: 'stop', needs: 'OLD_WIRING' },
     { level: 'stop', needs: 'WIRE WIRE_IN', within: 6, ordered: true, unless: 'WIRE_OTHER' },
   ],
-  lookalikes: `${LIVE_WIRES} total_live_wire~ absolute_live_wire~ little_live_wire~ real_live_wires regular_live_wires hot_deal~ red_hot_deal~ red_hot_price~ red_hot_sale~ hot_price~ hot_sale~ hot_item~ hot_seller~ smoking_good smoking_price smoking_discount
+  lookalikes: `${LIVE_WIRES} ${SURPRISED} shorted_myself shorted_me shorted_us shorted_my_order shorted_our_order shorted_the_order total_live_wire~ absolute_live_wire~ little_live_wire~ real_live_wires regular_live_wires hot_deal~ red_hot_deal~ red_hot_price~ red_hot_sale~ hot_price~ hot_sale~ hot_item~ hot_seller~ smoking_good smoking_price smoking_discount
     wire_shelf wire_shelves wire_shelving wire_rack~ wire_basket~ wire_brush~ wire_mesh wire_lath wire_gauge wire_cutter~ wire_coat_hanger wire_hanger~ wire_frame chicken_wire picture_wire hardware_cloth wire_fence wire_closet wire_wheel wire_glass wire_closet_shelf
     cable_cover~ cable_tie~ cable_tv cable_channel~ cable_raceway~ cable_guy cable_management cable_box cable_company cable_bill cable_internet tv_cable cable_modem cable_clip~ cable_knit cable_railing cable_rail
     structured_wiring wiring_closet cord_cover~ corded cordless cord_of_wood cord_free floor_cord_cover chalk_line_cord live_edge live_in live_here live_there live_with live_on live_oak live_wall live_room live_chat live_load~ live_without live_upstairs live_downstairs live_alone live_near

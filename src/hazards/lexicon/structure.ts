@@ -134,6 +134,9 @@ export const STRUCTURE: Lexicon = {
     SPACED: 'oc on_center on_centre spacing spaced between',
     PEST_SIGN:
       'damage damaged ate eaten eat eating joist~ wood floor subfloor beam~ sill found chewed in_the in_my infestation everywhere tunnels evidence holes signs',
+    LEANS:
+      'leaning leaning_in leaning_out leans_in tilting tilting_in bulging bulging_in bowing bowing_in tipping tipping_in coming_in',
+    WALL_CREAKS: 'creaking creaks groaning groans cracking crackling popping moving shifting making_noise~',
     FLOOR_DROPPED: 'floor_dropped floor_has_dropped floor_is_dropping floor_dropping',
     CUT_TO:
       'back_to halfway to_the between along on_the over along_the centered on_center flush beside middle center centre line',
@@ -239,6 +242,7 @@ export const STRUCTURE: Lexicon = {
       unlessBefore: 'SUPPOSED',
     },
     { level: 'emergency', needs: 'POSTS TIPS POST_UNDER', within: 10, unless: 'POST_OTHER', unlessBefore: 'SUPPOSED' },
+    { level: 'emergency', needs: 'WALL LEANS WALL_CREAKS', within: 8, unlessBefore: 'SUPPOSED' },
     { level: 'note', needs: 'SUBFLOORY SPONGY', within: 7, about: 'panel' },
     { level: 'note', needs: 'SUBFLOORY BLACKENED', within: 6, about: 'panel' },
     { level: 'note', needs: 'FLOOR_THING SPONGY_FLOOR', within: 6, about: 'panel' },
