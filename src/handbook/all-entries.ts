@@ -68,3 +68,30 @@ const BY_ID = new Map(ENTRIES.map((entry) => [entry.id, entry]));
 export function entryOf(id: string): Entry | undefined {
   return BY_ID.get(id);
 }
+
+/** Entries that a few typed letters or words may mean, likeliest first: by how the title begins, by title, id or topic, by how people ask. */
+export function entriesLike(typed: string): readonly Entry[] {
+  const words = [
+    ...new Set(
+      typed
+        .slice(0, LONGEST_SEARCH)
+        .toLowerCase()
+        .match(/[a-z0-9/]+/g) ?? [],
+    ),
+  ];
+  if (words.length > MOST_WORDS) return [];
+  const named = ENTRIES.filter(({ id, title, topic }) => holdsAll(`${title} ${id} ${topic}`.toLowerCase(), words));
+  const first = named.filter(({ title }) => title.toLowerCase().startsWith(words[0] ?? ''));
+  const asked = ENTRIES.filter(({ phrases }) => phrases.some((phrase) => holdsAll(phrase, words)));
+  return [...new Set([...first, ...named, ...asked])];
+}
+
+/** Longer texts are no search. */
+const LONGEST_SEARCH = 200;
+const MOST_WORDS = 12;
+
+/** Whether every typed word begins a word of the text. */
+function holdsAll(text: string, words: readonly string[]): boolean {
+  const spaced = ` ${text.replace(/[^a-z0-9/]+/g, ' ')}`;
+  return words.every((word) => spaced.includes(` ${word}`));
+}

@@ -1,13 +1,16 @@
-/** An entry as an answer: its figures filled in, in the reader's units, with where they come from. */
+/** Turns an entry into an answer: its figures filled in, in the reader's units, with their sources. */
 
 import { QUOTED } from '../figures/all-quoted.ts';
 import type { QuotedFigure } from '../figures/quoted.ts';
-import type { Source } from '../reply/reply.ts';
+import { cautionsFor, TASKS } from '../figures/safety-figures.ts';
+import type { Caution, Source } from '../reply/reply.ts';
+import { worded } from '../text/caution-text.ts';
+import { inUnits } from '../text/units-text.ts';
 import type { Entry } from './entry.ts';
 
 export interface EntryText {
   readonly lead: string;
-  /** What of the answer doesn't fit the lead, a sentence each. */
+  /** What doesn't fit into the lead, one sentence each. */
   readonly lines: readonly string[];
   readonly more: readonly string[];
   readonly figures: readonly QuotedFigure[];
@@ -17,7 +20,7 @@ export interface EntryText {
 const PLACE = /\{([a-z0-9-]+)\}/g;
 const LONGEST_LEAD = 120;
 
-/** Throws an Error where the entry quotes a figure that isn't there. */
+/** Throws an Error if the entry quotes a figure that doesn't exist. */
 export function entryText(entry: Entry, metric: boolean): EntryText {
   const all = [entry.answer, ...(entry.more ?? [])];
   const figures = [
@@ -44,11 +47,11 @@ function filled(text: string, entry: Entry, metric: boolean): string {
     const { us, metric: other = us } = figureOf(id, entry);
     return metric ? other : us;
   });
-  // A figure in words may begin a sentence.
+  // A figure in words may start a sentence.
   return said.replace(/(?<=^|[.!?] )[a-z](?=[a-z]* )/g, (letter) => letter.toUpperCase());
 }
 
-/** Sentences; a first one that is too long for a lead gives up what follows its last clause that fits. */
+/** Splits into sentences; a first one too long for a lead is cut after the last clause that fits. */
 function sentences(text: string): readonly string[] {
   const [first = '', ...rest] = text.split(/(?<=[.!?]["”]?) (?=[A-Z“"])/);
   if (first.length <= LONGEST_LEAD) return [first, ...rest];
@@ -58,4 +61,16 @@ function sentences(text: string): readonly string[] {
   if (at === undefined) return [first, ...rest];
   const tail = first.slice(at + 2);
   return [`${first.slice(0, at)}.`, tail.charAt(0).toUpperCase() + tail.slice(1), ...rest];
+}
+
+/** What can hurt while doing what the entry is about, gravest first, in one kind of units. */
+export function entryCautions({ cautions = [] }: Entry, metric: boolean): readonly Caution[] {
+  const known = TASKS.flatMap((task) => cautionsFor(task));
+  const own = worded(cautions.flatMap((topic) => known.find((one) => one.topic === topic) ?? []));
+  return inUnits(own, metric ? 'metric' : 'imperial');
+}
+
+/** Where an entry has its page below an address of ours; the index without one. Metric readers have pages of their own. */
+export function entryPath(entry: Entry | undefined, metric: boolean): string {
+  return ['/handbook', ...(entry ? [entry.id] : []), ...(metric ? ['metric'] : [])].join('/');
 }

@@ -78,7 +78,7 @@ export const BEFORE_AND_AFTER_ENTRIES: readonly Entry[] = [
       'what specs should be on the quote from the shop',
     ],
     answer:
-      'Check the floor before the color: is it flat to {order-flat}, dry, sound, and allowed under that plank by its leaflet? Then heights: doors, dishwasher, transitions, and stairs with about {order-height} of new floor. Then the order: one lot, delivery date, returns of closed cartons, and {order-spare-carton} carton left closed. Measure every room twice, closets too.',
+      'Check the floor before the color: is it flat to {order-flat}, dry, sound, and allowed under that plank by its leaflet? Then heights: doors, dishwasher, transitions, and stairs with {order-height} of new floor. Then the order: one lot, delivery date, returns of closed cartons, and {order-spare-carton} carton left closed. Measure every room twice, closets too.',
     more: [
       'Take two loose planks home: click them, bend them, look at them at night and at noon.',
       'Read for these words: “approved subfloor”, “radiant heat”, “maximum run”, “underlayment”, “sunroom”.',
@@ -203,7 +203,7 @@ export const BEFORE_AND_AFTER_ENTRIES: readonly Entry[] = [
       'time capsule under floor ha, anything useful to put',
     ],
     answer:
-      'Keep {record-planks}, the carton label, receipt, leaflet, and photos of the bare subfloor with pipes, cables, and patches in them. Write down what lies below, above all old tile or glue that was covered, heating tubes, and test reports. Put it in a folder with the house papers, and a copy in the electrical panel door or the cloud.',
+      'Keep {record-planks}, the carton label, receipt and leaflet. Keep photos of the bare subfloor too, with its pipes, cables and patches. Write down what lies below, above all old tile or glue that was covered, heating tubes, and test reports. Put it in a folder with the house papers, and a copy in the electrical panel door or the cloud.',
     more: [
       'Note trim color and paint code, pad, glue, and where breaks and transitions are screwed.',
       'Selling: known asbestos, lead, and leaks usually have to be disclosed; a tidy folder helps you.',
@@ -367,9 +367,16 @@ export const BEFORE_AND_AFTER_ENTRIES: readonly Entry[] = [
       'electric mat under click vinyl for cold kitchen',
       'is it cold near the patio door because of the floor',
       'north facing room with slab, floor advice',
+      'cold feet over an unheated garage',
+      'over a crawl space, will it be icy',
+      'does vinyl feel colder than carpet',
+      'warmer underlay for a cold slab',
+      'how do i make the floor less chilly',
+      'room above the carport is freezing underfoot',
+      'winter floor temperature with planks',
     ],
     answer:
-      'Yes, it feels cooler than carpet, most of all on a slab or over an unheated space, since it draws heat from your feet faster. Insulate from below first, stop drafts at the base, choose a foam core or a pad the maker allows, and put rugs where you stand. Electric mats only if the maker agrees.',
+      'Yes, it feels cooler than carpet, most of all on a slab or over an unheated space. It draws heat from your feet faster. Insulate from below first, stop drafts at the base, choose a foam core or a pad the maker allows, and put rugs where you stand. Electric mats only if the maker agrees.',
     more: [
       'Thick soft pads for warmth break the locks: look for the allowed thickness in the leaflet.',
       'Cork or foam-core planks feel warmer than stone-core ones.',

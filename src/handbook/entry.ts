@@ -20,12 +20,12 @@ export const TOPICS = [
 export type EntryTopic = (typeof TOPICS)[number];
 
 export interface Entry {
-  /** Lowercase words with hyphens; stable, because links and saved replies hold it. */
+  /** Lowercase words with hyphens; stable because links and saved replies store it. */
   readonly id: string;
   readonly topic: EntryTopic;
   /** The question in a few words, as a button shows it; at most 40 characters. */
   readonly title: string;
-  /** At least twelve ways people ask it, lowercase, as they type. */
+  /** At least twelve ways people ask it, lowercase, as typed. */
   readonly phrases: readonly string[];
   /**
    * The direct answer: at most 60 words, the deciding word first. Numbers stand as `{figure-id}` and come from
@@ -34,13 +34,13 @@ export interface Entry {
   readonly answer: string;
   /** Up to four further lines, same rules, shown on request. */
   readonly more?: readonly string[];
-  /** The one thing that would make the answer exact, as a question. */
+  /** The one detail that would make the answer exact, as a question. */
   readonly asks?: string;
-  /** Topics of the cautions that belong with it, gravest first. */
+  /** Topics of its cautions, gravest first. */
   readonly cautions?: readonly string[];
   /** Where the rule itself comes from when no figure carries it. */
   readonly source?: Source;
-  /** A request the answer leads to; must be accepted as typed. */
+  /** A request to try next; must be accepted as typed. */
   readonly next?: { readonly label: string; readonly request: string };
   /** Ids of two entries that are often meant instead. */
   readonly near?: readonly string[];

@@ -1,5 +1,6 @@
 /** How a subfloor is mended: a patch, and a squeak. */
 
+import { COMMON_PRACTICE } from '../figures/cited.ts';
 import type { Entry } from './entry.ts';
 
 export const MENDING_ENTRIES: readonly Entry[] = [
@@ -26,13 +27,21 @@ export const MENDING_ENTRIES: readonly Entry[] = [
       'how far apart are the screws in a subfloor patch',
       'cut the bad plywood out with a circular saw, how deep do i set it',
       'termites ate part of the subfloor and it has been treated, how do i put new panel in',
+      'subfloor cut out around the toilet flange, how do i close it',
+      'hole in the floor where the toilet was',
+      'rot by the outside wall in the closet floor, replace the piece',
+      'how do i rebuild the floor around a toilet',
+      'old duct hole in the plywood, close it how',
+      'cut out a rotten bit and put a piece in',
+      'opening in the subfloor needs a plug of plywood',
+      'blocking around a hole between joists',
     ],
     answer:
-      'Cut back to sound wood, to the middle of the joists, once the water or air leak is cured. Screw blocking along every open edge, set in plywood of the same thickness with glue, and screw it every {patch-screws}. Soft joists or wall plates are a question for a pro first.',
+      'Cut back to sound wood, to the middle of the joists, once the leak is cured. Push a screwdriver into joists and wall plate: if it sinks in, that is for a pro first. Screw blocking along every open edge, set in plywood of the same thickness with glue, screw it every {patch-screws}. A toilet flange needs its own blocking all around.',
     more: [
       'Set the saw to the thickness of the panel and no more: pipes, cables and heating may lie right under it.',
-      'Push a screwdriver into each joist and the wall plate: if it sinks in, stop and have the structure looked at.',
-      'At a toilet the flange needs its own support, and it ends level with the new floor.',
+      'At a toilet the flange is screwed to wood on every side, and its top ends level with the new floor or a little above.',
+      'In a corner at an outside wall, look for the way in: gutter, siding, window, or cold air that sweats there.',
     ],
     asks: 'How large is the bad spot, how thick is the panel, and how far apart are the joists?',
     cautions: ['hidden-lines', 'asbestos', 'saw'],
@@ -61,6 +70,11 @@ export const MENDING_ENTRIES: readonly Entry[] = [
       'drywall screws ok to fix a squeak',
       'stairs squeak when the carpet is off, how do i silence them',
       'how many inches between screws for squeaks',
+      'boards creak under the carpet, stop it first?',
+      'screws from above into joists for squeaks',
+      'floorboards creak and new floor comes soon',
+      'fix noise in the subfloor before laying',
+      "squeaky spot by the bed, carpet's off now",
     ],
     answer:
       'Screw the panel to the joists, every {squeak-screws} along each joist, with screws that go {squeak-bite} into the joist. A squeak is wood rubbing where a nail let go. Find the joists first, and stop if the floor gives or sags: that is no squeak.',
@@ -72,5 +86,49 @@ export const MENDING_ENTRIES: readonly Entry[] = [
     asks: 'How large is the noisy area, and how thick is the panel?',
     cautions: ['hidden-lines'],
     near: ['soft-bouncy', 'add-layer'],
+  },
+  {
+    id: 'damage-found',
+    topic: 'subfloor',
+    title: 'I found damage below. What now?',
+    phrases: [
+      'pulled the carpet and the subfloor is rotten',
+      'found water damage under the old floor',
+      'there is a black stain on the plywood under the carpet',
+      'subfloor was ruined when i took up the flooring',
+      'hidden damage under the carpet, now what',
+      'what do i do about rotten wood under my floor',
+      'found a rotted spot when i pulled the vinyl',
+      'took up the laminate and the osb is swollen',
+      'floor under the carpet is crumbling',
+      'what if there is rot once i open it up',
+      'surprise under the old carpet',
+      'subfloor looks bad under the old flooring, do i stop',
+      'discovered mold and rot under the floor',
+      'i see stains and soft wood now that the carpet is out',
+      'how bad does the subfloor have to be before i call someone',
+      'unexpected damage mid project',
+      'do i have to fix the subfloor before the new floor or can i cover it',
+      'there is rot under my carpet what should i do',
+      'found rotten wood beneath the pad',
+      'i see rot now that the carpet is up, next step',
+      'what to do about rot found during demo',
+      'wood is rotten below the lino, what now',
+      "opened it up and it's worse than i thought",
+      'crumbly black wood under the old floor',
+      'nasty surprise under the carpet',
+      'found rot, stop or go on',
+    ],
+    answer:
+      'Stop and find the cause first: a leak, outside water, or a pet. Let it dry, then push a screwdriver in: firm wood is cleaned and kept, soft panel is cut out to the joist middles and replaced. Soft joists, a sagging floor, sewage, or mold over {mold-diy-area} go to a pro. Never cover it wet.',
+    more: [
+      'Photograph it before you touch it: an insurer may ask, and a landlord will.',
+      'Old tile, backing or black glue under there? Leave it alone until it is tested.',
+      'Swollen edges of sound OSB are sanded or planed flush once it is dry.',
+    ],
+    asks: 'Is it soft or only stained, how large is it, and where does the water come from?',
+    cautions: ['leak-water', 'asbestos', 'mould'],
+    source: COMMON_PRACTICE,
+    near: ['patch-how', 'water-damage'],
   },
 ];

@@ -46,6 +46,12 @@ export const PAD_AND_SOUND_ENTRIES: readonly Entry[] = [
       'does a cheap roll of foam from the hardware store work for laminate',
       'bare lvp on tile, pad or no pad',
       'can i skip underlay in the closet',
+      'anything between plank and subfloor?',
+      'do boards go straight on plywood',
+      'skip the foam?',
+      'is a separate pad required',
+      'bare concrete, what goes under the planks',
+      'need that foam roll or not',
     ],
     answer:
       'It depends on the back of the plank. Pad attached: no, add nothing but film where the maker wants it. Bare back: usually yes, a firm one made for click vinyl, at most about {underlay-vinyl}; under laminate about {underlay-laminate}. Soft or thick pad breaks the locks. The carton says what it allows under “underlayment”.',
@@ -101,7 +107,7 @@ export const PAD_AND_SOUND_ENTRIES: readonly Entry[] = [
       'integrated underlay lvt, need more?',
     ],
     answer:
-      'No, do not add a second pad: two soft layers let the joints flex until they break, and most makers drop the warranty. Plain film on concrete is a different thing and often still wanted. The exception is an underlayment that your plank maker names for it, mostly for sound; look for “additional underlayment” in the leaflet.',
+      'No second pad: two soft layers let the joints flex until they break, and most makers drop the warranty. Plain film on concrete is another thing and often still wanted. The exception is an underlayment that your plank maker names for it, mostly for sound; look for “additional underlayment” in the leaflet.',
     more: [
       'Want it softer or warmer? Choose a thicker plank with its own pad, or put a rug on top.',
       'The pad of the plank is a cushion. It stops no vapor unless the carton says so.',
@@ -152,6 +158,9 @@ export const PAD_AND_SOUND_ENTRIES: readonly Entry[] = [
       'can i patch a ripped piece of underlayment with tape',
       'do i glue cork sheets down or leave them loose under the floor',
       'pieces of leftover underlay, ok to use scraps in the middle?',
+      'tape the foam seams?',
+      'underlay up the wall or not',
+      'which direction do i roll the pad',
     ],
     answer:
       'Butt the strips edge to edge, never lapped, and tape the seams; only the film lip laps and gets taped. Makers differ on direction; across the planks is common, so that no seam follows a plank joint. Its label says which side faces up. Lay a strip or two at a time, ahead of the planks. No staples, no glue.',

@@ -1,4 +1,4 @@
-/** How long it takes, and how many edges stairs need. */
+/** How long it takes, how many edges stairs need, and what only the maker knows. */
 
 import { COMMON_PRACTICE } from '../figures/cited.ts';
 import type { Entry } from './entry.ts';
@@ -41,6 +41,16 @@ export const PLANNING_ENTRIES: readonly Entry[] = [
       'whats a realistic pace for somebody who never did this, 300 square feet',
       'how much time does tearing out carpet and staples take before i can lay anything',
       'how long do i need to take off work',
+      'split the job over several evenings after work',
+      'how many hours should i plan per day',
+      'can i get it finished over a long weekend',
+      'will i be done by sunday if i start friday night',
+      'three rooms and one helper, how many days off work should i take',
+      'slow beginner with a toddler, days or weeks',
+      'time per square foot for someone new to it',
+      'how much floor does one person get down in a day',
+      '350 sq ft how many days',
+      '400 square feet, how much time',
     ],
     answer:
       'Plan one to two days for a bedroom: {tear-out-room} to tear out, {lay-pace} laid once you get going, then half a day of trim. Mending or leveling the subfloor adds its drying time; that is what stretches a job.',
@@ -87,6 +97,9 @@ export const PLANNING_ENTRIES: readonly Entry[] = [
       'nosing for a sunken living room with two steps',
       'how many lengths of stair edge for 12 treads 42 inches wide',
       'do i need stair nose at the upstairs hall where the stairs start',
+      'number of nosings for a flight',
+      '14 treads how many pieces',
+      'nosing lengths for 36 inch treads',
     ],
     answer:
       'One for every edge, the top landing included: as many as you count risers. A stick gives as many pieces as whole stair widths fit in it, so {nosing-stick} gives two for {stair-wide} stairs.',
@@ -97,5 +110,41 @@ export const PLANNING_ENTRIES: readonly Entry[] = [
     asks: 'How many risers, and how wide are the stairs?',
     source: COMMON_PRACTICE,
     near: ['stairs-lay', 'stair-height'],
+  },
+  {
+    id: 'maker-figures',
+    topic: 'buying',
+    title: 'Ratings only the maker knows',
+    phrases: [
+      "what's the fire rating of vinyl plank",
+      'what is the r value of vinyl plank',
+      'what is the dent rating of my plank',
+      'what psi can the floor hold',
+      'how much static load can click vinyl take',
+      'does this plank off-gas formaldehyde',
+      'what are the voc emissions of lvp',
+      'janka hardness of laminate',
+      'what ac rating does my laminate have',
+      'how much does the plank expand per degree',
+      'what is the thermal resistance of my floor in tog',
+      'is the plank phthalate free',
+      'flame spread class of lvp',
+      'what does one box of my plank weigh',
+      'how heavy is a carton of my flooring, the label came off',
+      'coefficient of friction for vinyl plank',
+      'is my vinyl floor anti static',
+      'what percentage of the plank is recycled',
+      'heat resistance of the planks, what temperature can they take from a hot pan',
+      'critical radiant flux number for my flooring',
+      'indentation test result for 6 mm rigid plank',
+      'how many pounds per square inch before it dents',
+      'dimensional stability of this vinyl',
+      'smoke rating for the building inspector',
+    ],
+    answer:
+      "I don't have a figure for that; your plank's maker does: look for it on the carton. Failing that, it is in the data sheet on the maker's site, under the name printed on the carton. Two floors that look alike differ in it, so no usual figure is safe to lean on.",
+    more: ['Ask the store for the data sheet by the item number; keep it with the receipt.'],
+    source: COMMON_PRACTICE,
+    near: ['thickness-wear', 'heavy-furniture'],
   },
 ];

@@ -258,7 +258,7 @@ export const TRIM_FASTENING_ENTRIES: readonly Entry[] = [
       'clear or white for the top of base',
     ],
     answer:
-      "Caulk the top edge, where base meets wall, with a {caulk-bead-top} bead of paintable painter's caulk, and the inside corners. Never caulk base or shoe to a floating floor: it glues the floor down and tears. Only where the maker wants a wet-area seal, at a tub or toilet, does flexible sealant go to the floor.",
+      "Caulk the top edge, where base meets wall, and the inside corners. Use paintable painter's caulk, a bead {caulk-bead-top} wide. Never caulk base or shoe to a floating floor: it glues the floor down and tears. Only where the maker wants a wet-area seal, at a tub or toilet, does flexible sealant go to the floor.",
     more: [
       'Over {trim-caulk-widest} wide, push in backer rod or fix the wall first; fat caulk shrinks and cracks.',
       "Pure silicone won't take paint: acrylic or siliconized caulk for trim, silicone for the tub only.",
@@ -308,6 +308,11 @@ export const TRIM_FASTENING_ENTRIES: readonly Entry[] = [
       'putty colours for oak trim',
       'shiny spots where i filled after painting',
       'filler for open scarf joint in mdf',
+      'nail dents still show after paint',
+      'plug brad holes with',
+      'putty before or after painting trim',
+      'wood filler shrinks in the holes',
+      'stained trim, which filler',
     ],
     answer:
       "Painted trim: lightweight spackle or wood filler, a touch proud, sand flush with {sand-filler} grit, prime the spot, paint. Stained trim: finish first, then matching putty sticks. Don't use caulk in holes; it shrinks to dimples and can't be sanded. Set every head a hair below the surface before you fill.",
@@ -360,6 +365,9 @@ export const TRIM_FASTENING_ENTRIES: readonly Entry[] = [
       'spray or brush base in the garage',
       'primer for raw pine knots',
       'how much paint for 150 feet of base',
+      "paint the boards before nailing or once they're on",
+      'one coat on the sawhorses then touch up',
+      'semi gloss or satin for base',
     ],
     answer:
       'Paint most of it before it goes on: primer where it is bare, first coat on sawhorses, then nail, fill, caulk, and the last coat in place. {paint-coats-trim} coats of semi-gloss or satin enamel wear well and wipe clean. Seal cut MDF edges with primer. Floor already in? Tape and a wide shield, little paint on the brush.',

@@ -1,8 +1,9 @@
-/** What an entry works out from the figures in a message: a lead of its own, and the values behind it. */
+/** Computes an entry's answer from the figures in a message: a lead and the values behind it. */
 
-import { sayLength } from '../input/format.ts';
-import { WORKED } from '../text/worked-text.ts';
-import { inches, type Length, TICKS_PER_INCH, ticks } from '../units/length.ts';
+import { QUOTED } from '../figures/all-quoted.ts';
+import { sayCut, sayLength } from '../input/format.ts';
+import { WORKED } from '../text/handbook-text.ts';
+import { feet, inches, type Length, millimetres, TICKS_PER_INCH, ticks } from '../units/length.ts';
 
 export interface Worked {
   readonly lead: string;
@@ -11,7 +12,7 @@ export interface Worked {
 
 type Worker = (text: string, metric: boolean) => Worked | undefined;
 
-/** The sum of an entry for a message; undefined where the message gives it nothing to work with. */
+/** Undefined if the message has no figures for it. */
 export function workedFrom(id: string, text: string, metric: boolean): Worked | undefined {
   return WORKERS[id]?.(text.toLowerCase(), metric);
 }
@@ -20,13 +21,33 @@ function say(length: Length, metric: boolean): string {
   return sayLength(length, { units: metric ? 'metric' : 'imperial', decimal: '.' });
 }
 
+/** Whether every measure in a message is metric. */
+export function saysMetric(text: string): boolean {
+  return (
+    /\d ?(?:mm|cm|m|m2|m²|metres?|meters?|kg|kilos?)(?![a-z\d])/i.test(text) &&
+    !/\d ?(?:"|'|in(?:ch|\b)|ft|feet|foot|lbs?\b)/i.test(text)
+  );
+}
+
+/** A figure of the handbook as a sentence quotes it. Throws an Error where there is none by that id. */
+function figure(id: string, metric: boolean): string {
+  const quoted = QUOTED.get(id);
+  if (!quoted) throw new Error(`${id} is no figure`);
+  return metric ? (quoted.metric ?? quoted.us) : quoted.us;
+}
+
+/** In inches alone, as a part of a plank or an opening is measured. */
+function cut(length: Length, metric: boolean): string {
+  return sayCut(length, { units: metric ? 'metric' : 'imperial', decimal: '.' });
+}
+
 const LENGTH =
   /(?<![\d./,$-])(\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,4})?) ?(mm|cm|"|in(?:ch(?:es)?)?|'|ft|feet|foot|m(?![a-z]))?(?![\d%/])/g;
 
 const FEET_AND_INCHES =
   /(?<!\d)(\d{1,2}) ?(?:'|ft|feet) ?(\d{1,2}(?:[ -]\d{1,2}\/\d{1,2})?) ?(?:"|in(?:ch(?:es)?)?(?![a-z]))/g;
 
-/** Inches in one of a unit, by its first letters. */
+/** By the first letters of the unit. */
 const UNITS: readonly (readonly [RegExp, number])[] = [
   [/^mm$/, 1 / 25.4],
   [/^cm$/, 1 / 2.54],
@@ -34,7 +55,7 @@ const UNITS: readonly (readonly [RegExp, number])[] = [
   [/^(?:'|f)/, 12],
 ];
 
-/** Lengths in ticks, each with its unit as written; bare ones are inches, or millimeters for somebody metric. */
+/** Lengths, each with its unit as written; without one they are inches, or millimeters for metric users. */
 function lengthsIn(text: string, metric: boolean): readonly { readonly length: Length; readonly unit: string }[] {
   const whole = text.replace(
     FEET_AND_INCHES,
@@ -63,9 +84,13 @@ const UNDERCUT = inches(1 / 16);
 const DOOR_CLEAR = inches(1 / 4);
 const LEAST_STRIP = inches(2);
 const LEAST_STAGGER = inches(6);
+const METRIC_STAGGER = millimetres(150);
+const METRIC_GAP = millimetres(6);
+/** From here on a plank is sold as wide. */
+const WIDE_PLANK = inches(7);
 const THIRD = 3;
 
-/** Plank and pad, each under an inch, give the height of jamb and door. */
+/** Two thicknesses under an inch, plank and pad, give the height to undercut jambs and doors. */
 const jambs: Worker = (text, metric) => {
   const thin = lengthsIn(text, metric).filter(({ length }) => length > 0 && length < inches(1));
   const [plank, pad] = thin;
@@ -86,44 +111,89 @@ const angle: Worker = (text) => {
   return { lead: WORKED.angle(corner, setting), values: { corner, setting } };
 };
 
-const WIDTH = /(\d{1,2}(?:[ -]\d\/\d{1,2}|\/\d{1,2}|\.\d{1,3})?) ?(?:"|in(?:ch(?:es)?)?)?[ -]?(?:wide|planks?|boards?)/;
-
-/** A third of a plank's length, or the usual least. */
+/** A third of a plank's length, or what planks of its width are laid at. */
 const stagger: Worker = (text, metric) => {
-  const long = lengthsIn(text, metric).filter(({ length }) => length >= inches(24) && length <= inches(96));
-  const [plank] = long;
-  if (!plank) return undefined;
-  const third = ticks(Math.round(plank.length / THIRD));
-  return {
-    lead: WORKED.stagger(say(LEAST_STAGGER, metric), say(third, metric)),
-    values: { least: LEAST_STAGGER, third },
-  };
+  const all = lengthsIn(text, metric).map(({ length }) => length);
+  const least = metric ? METRIC_STAGGER : LEAST_STAGGER;
+  const plank = all.find((length) => length >= inches(24) && length <= inches(96));
+  const wide = all.find((length) => length >= inches(3) && length <= inches(14));
+  const third = plank === undefined ? undefined : ticks(Math.round(plank / THIRD));
+  if (third !== undefined && third > least)
+    return { lead: WORKED.stagger(cut(least, metric), cut(third, metric)), values: { least, third } };
+  if (wide === undefined) return undefined;
+  const lead =
+    wide >= WIDE_PLANK
+      ? WORKED.staggerWide(say(least, metric), say(wide, metric), figure('stagger-wide', metric))
+      : WORKED.staggerNarrow(say(least, metric), say(wide, metric));
+  return { lead, values: { least, width: wide } };
 };
 
-/** The last row of a room across its rows. */
-const lastRow: Worker = (text, metric) => {
-  const all = lengthsIn(text, metric);
-  const width = WIDTH.exec(text)?.[1];
-  const plank = width === undefined ? all.find(({ length }) => length >= inches(3) && length <= inches(12)) : undefined;
-  const wide = width === undefined ? plank?.length : inches(numberIn(width) ?? 0);
-  const room = all.map(({ length }) => length).find((length) => length > inches(30));
-  if (wide === undefined || room === undefined || wide < inches(2)) return undefined;
-  const rest = room % wide;
+const PAIRS =
+  /(?<![\d.,])(\d{1,2}(?:\.\d{1,2})?) ?(?:'|ft|feet|(m))? ?(?:x|×|by) ?(\d{1,2}(?:\.\d{1,2})?)(?! ?(?:"|in|mm|cm|x|\d)) ?(?:'|ft|feet|(m)(?![a-z]))?/g;
+
+/** The shorter side of a room that is given by two: rows lie along the longer one. */
+function acrossRows(text: string, metric: boolean): { readonly across: Length; readonly rest: string } | undefined {
+  const [found] = text.matchAll(PAIRS);
+  if (!found) return undefined;
+  const [pair, one, metre, other, otherMetre] = found;
+  const [short, long] = [Number(one), Number(other)].toSorted((a, b) => a - b) as [number, number];
+  const inMetres = metric || metre !== undefined || otherMetre !== undefined;
+  // Smaller than any room: the size of a plank.
+  if (inMetres ? short < 1 : short < 3 || long < 7) return undefined;
+  return { across: inMetres ? millimetres(short * 1000) : feet(short), rest: text.replace(pair, ' ') };
+}
+
+/** A strip that somebody found left for the last row, with no plank said: what the first row is ripped to. */
+function thinStrip(text: string, metric: boolean): Worked | undefined {
+  const [only, ...more] = lengthsIn(text, metric).filter(({ unit }) => unit !== '');
+  if (!only || more.length > 0 || only.length <= 0 || only.length >= LEAST_STRIP) return undefined;
+  const half = ticks(Math.round(only.length / 2));
+  return { lead: WORKED.thinStrip(cut(only.length, metric), cut(half, metric)), values: { strip: only.length } };
+}
+
+/** “11 ft 4”: the bare figure is in inches. */
+const FEET_AND_FIGURE =
+  /(?<![\d.,/])(\d{1,2}) ?(?:ft|feet|foot|') ?(\d{1,2}(?:\.\d+)?)(?![\d./]| ?(?:"|''|x|by|in|ft|feet|foot|'|mm|cm|m)(?![a-z])| ?inch)/g;
+
+/** The last row of a room across its rows, with the usual gap at both walls. */
+const lastRow: Worker = (typed, metric) => {
+  const text = typed.replace(FEET_AND_FIGURE, `$1' $2"`);
+  const pair = acrossRows(text, metric);
+  const found = lengthsIn(pair?.rest ?? text, metric);
+  const all = found.map(({ length }) => length);
+  // A figure with a unit is a surer width than a bare one.
+  const [wide] = [...found]
+    .sort((one, other) => Number(one.unit === '') - Number(other.unit === ''))
+    .map(({ length }) => length)
+    .filter((length) => length >= inches(3) && length <= inches(14));
+  const room = pair?.across ?? all.find((length) => length > inches(30));
+  if (wide === undefined || room === undefined) return thinStrip(text, metric);
+  const gap = metric ? METRIC_GAP : GAP.least;
+  const between = room - 2 * gap;
+  const rest = between % wide;
   const last = ticks(rest === 0 ? wide : rest);
-  if (last >= LEAST_STRIP) {
-    return { lead: WORKED.lastRow(say(last, metric), Math.ceil(room / wide)), values: { last, first: wide } };
-  }
   const both = ticks(Math.round((last + wide) / 2));
-  return { lead: WORKED.bothRows(say(last, metric), say(both, metric)), values: { last: both, first: both } };
+  const gaps = say(gap, metric);
+  if (last >= LEAST_STRIP) {
+    const rows = Math.ceil(between / wide);
+    return {
+      lead: WORKED.lastRow(say(last, metric), rows, gaps, last === wide ? undefined : say(both, metric)),
+      values: { last, first: wide, rows },
+    };
+  }
+  return { lead: WORKED.bothRows(say(last, metric), say(both, metric), gaps), values: { last: both, first: both } };
 };
 
-/** Two ends of a room that differ. */
+const OFF = /square|parallel|wider|narrower|differ|crooked|taper|\boff\b/;
+
+/** Two ends of a room that differ, or by how much it is off. */
 const taper: Worker = (text, metric) => {
-  const long = lengthsIn(text, metric).filter(({ length }) => length > inches(30));
-  const [one, other] = long;
-  if (!one || !other || one.length === other.length) return undefined;
-  const off = ticks(Math.abs(one.length - other.length));
-  if (off > inches(12)) return undefined;
+  const all = lengthsIn(text, metric);
+  const [one, other] = all.filter(({ length }) => length > inches(30));
+  const [by] = all.filter(({ length }) => length > 0 && length <= inches(6));
+  const ends = one && other && one.length !== other.length ? ticks(Math.abs(one.length - other.length)) : undefined;
+  const off = ends ?? (by && OFF.test(text) ? by.length : undefined);
+  if (off === undefined || off > inches(12)) return undefined;
   return { lead: WORKED.taper(say(off, metric), say(ticks(Math.round(off / 2)), metric)), values: { taper: off } };
 };
 
@@ -144,13 +214,30 @@ const nosings: Worker = (text, metric) => {
   };
 };
 
-const YEARS = /(?<![\d.,])(\d{1,2}) (?:years?|yrs?)/;
+const AGE = /(?<![\d.,$])(\d{1,2}) ?(?:years?|yrs?)(?! (?:of )?life)/;
+const LIFE = /(?:last|life|lifespan)[^\d]{0,20}(\d{1,2}) ?(?:years?|yrs?)|(\d{1,2}) ?(?:years?|yrs?) (?:of )?life/;
+const PRICE = /[$£€] ?(\d{1,3}(?:,\d{3})+|\d{2,6})|(\d{3,6}) ?(?:dollars|bucks|euros?|pounds)/;
 const CARPET_YEARS = { least: 5, most: 10 } as const;
 
+/** What carpet of an age is still worth, in a straight line over its life. */
 const landlord: Worker = (text) => {
-  const years = Number(YEARS.exec(text)?.[1]);
+  const life = LIFE.exec(text);
+  const stated = Number(life?.[1] ?? life?.[2]);
+  const years = Number(AGE.exec(life ? text.replace(life[0], ' ') : text)?.[1]);
   if (!(years >= 1)) return undefined;
-  return { lead: WORKED.landlord(years, CARPET_YEARS.least, CARPET_YEARS.most), values: { years } };
+  const { least, most } = stated >= 1 ? { least: stated, most: stated } : CARPET_YEARS;
+  const cost = PRICE.exec(text);
+  const price = Number((cost?.[1] ?? cost?.[2])?.replaceAll(',', ''));
+  const left = (of: number): number => Math.max(0, of - years);
+  if (!(price > 0))
+    return { lead: WORKED.landlord(years, least, most, left(most)), values: { years, left: left(most) } };
+  const share = (of: number): number => Math.round((price * left(of)) / of);
+  const money = (amount: number): string => `${sign}${amount.toLocaleString('en-US')}`;
+  const sign = /[$£€]/.exec(cost?.[0] ?? '')?.[0] ?? '$';
+  return {
+    lead: WORKED.carpetWorth(money(price), { years, least, most }, money(share(least)), money(share(most))),
+    values: { years, left: left(most), least: share(least), most: share(most) },
+  };
 };
 
 const GAP = { least: inches(1 / 4), usual: inches(3 / 8) } as const;
@@ -168,6 +255,307 @@ const gap: Worker = (text, metric) => {
   };
 };
 
+const RUN = { cautious: feet(30), strict: feet(40), generous: feet(85), wider: feet(50) } as const;
+
+/** The longest line of a floor, against what makers allow. */
+const longRun: Worker = (text, metric) => {
+  const run = lengthsIn(text, metric)
+    .filter(({ unit }) => unit !== '')
+    .map(({ length }) => length)
+    .filter((length) => length >= feet(12))
+    .sort((a, b) => b - a)[0];
+  if (run === undefined) return undefined;
+  const [strict, generous] = [figure('run-cautious', metric), figure('run-generous', metric)];
+  const gap = run >= RUN.wider ? figure('gap-long-run', metric) : undefined;
+  const said = say(run, metric);
+  const lead =
+    run <= RUN.cautious
+      ? WORKED.runShort(said, strict)
+      : run > RUN.generous
+        ? WORKED.runLong(said, generous)
+        : WORKED.runBetween(said, strict, generous, gap);
+  return { lead, values: { run } };
+};
+
+const ROWS = /(?<![\d.,/])(\d{1,2}) ?(?:rows?|planks? (?:across|wide)|courses?|across)?(?![\d.,/]*\d)/g;
+
+/** Two counts of rows, one for each way of laying. */
+const fewerRows: Worker = (text) => {
+  if (!/planks? across|rows|courses/.test(text) || /\d ?(?:ft|feet|'|m|x)\b/.test(text)) return undefined;
+  const counts = [...new Set([...text.matchAll(ROWS)].map(({ 1: count }) => Number(count)))].filter(
+    (count) => count > 2,
+  );
+  const [one, other] = counts;
+  if (one === undefined || other === undefined || counts.length > 2) return undefined;
+  const [fewer, more] = [Math.min(one, other), Math.max(one, other)];
+  return { lead: WORKED.fewerRows(fewer, more), values: { fewer, more } };
+};
+
+const DISHWASHER = inches(34);
+
+/** What stays of an opening once the floor is in. */
+const underCounter: Worker = (text, metric) => {
+  const all = lengthsIn(text, metric).map(({ length }) => length);
+  const opening = all.find((length) => length >= inches(32) && length <= inches(37));
+  const floor = all.filter((length) => length > 0 && length <= inches(2)).reduce((sum, length) => sum + length, 0);
+  if (opening === undefined || floor === 0) return undefined;
+  const left = ticks(opening - floor);
+  const needs = figure('dishwasher-opening', metric);
+  return {
+    lead:
+      left >= DISHWASHER
+        ? WORKED.underCounter(cut(left, metric), needs)
+        : WORKED.underCounterLow(cut(left, metric), needs),
+    values: { left },
+  };
+};
+
+/** Opening, fridge and floor give the air above the fridge. */
+const aboveFridge: Worker = (text, metric) => {
+  const all = lengthsIn(text, metric).map(({ length }) => length);
+  const [opening, fridge] = all.filter((length) => length >= inches(48) && length <= inches(96)).sort((a, b) => b - a);
+  const floor = all.filter((length) => length > 0 && length <= inches(2)).reduce((sum, length) => sum + length, 0);
+  if (opening === undefined || fridge === undefined || floor === 0) return undefined;
+  const left = ticks(opening - fridge - floor);
+  const air = figure('fridge-clearance', metric);
+  const lead =
+    left <= 0
+      ? WORKED.fridgeStuck(say(ticks(-left), metric))
+      : left < inches(1)
+        ? WORKED.fridgeTight(say(left, metric), air)
+        : WORKED.fridgeFits(say(left, metric), air);
+  return { lead, values: { left } };
+};
+
+const NAILS = [1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 3].map(inches);
+const WALLBOARD = inches(1 / 2);
+const INTO_STUD = inches(3 / 4);
+
+/** Trim and wallboard give the shortest nail that holds, as nails are sold. */
+const nail: Worker = (text, metric) => {
+  if (/shoe|quarter/.test(text)) return undefined;
+  const [trim, board = WALLBOARD] = lengthsIn(text, metric)
+    .map(({ length }) => length)
+    .filter((length) => length >= inches(1 / 4) && length <= inches(1.25));
+  if (trim === undefined) return undefined;
+  const least = ticks(trim + board + INTO_STUD);
+  const sold = NAILS.find((length) => length >= least);
+  if (sold === undefined) return undefined;
+  return {
+    lead: WORKED.nail(say(sold, metric), say(trim, metric), say(board, metric), say(INTO_STUD, metric)),
+    values: { nail: sold, least },
+  };
+};
+
+const WEIGHT = /(?<![\d.,])(\d{1,3}(?:,\d{3})+|\d{2,5}) ?-?(lbs?|pounds?|kg|kilos?)(?![a-z])/;
+const GALLONS = /(?<![\d.,])(\d{2,4}) ?-?(?:gal|gallons?)(?![a-z])/;
+const POUNDS_A_GALLON = 8.34;
+const POUNDS_A_KILO = 2.20462;
+const HEAVY_POUNDS = 500;
+
+/** A weight on one spot of a floating floor; a tank's water by its gallons. */
+const heavy: Worker = (text, metric) => {
+  const gallons = Number(GALLONS.exec(text)?.[1]);
+  const [, said = '', unit = ''] = WEIGHT.exec(text) ?? [];
+  const kilos = unit.startsWith('k');
+  const given = Number(said.replaceAll(',', '')) * (kilos ? POUNDS_A_KILO : 1);
+  const pounds = given > 0 ? given : gallons > 0 ? Math.round((gallons * POUNDS_A_GALLON) / 10) * 10 : 0;
+  if (pounds === 0) return undefined;
+  const weight =
+    given > 0 ? `${said} ${kilos ? 'kg' : 'lb'}` : metric ? `${Math.round(pounds / POUNDS_A_KILO)} kg` : `${pounds} lb`;
+  const limit = figure('heavy-single', metric || kilos);
+  const water = given > 0 ? '' : WORKED.waterAlone;
+  return {
+    lead:
+      pounds >= HEAVY_POUNDS
+        ? WORKED.tooHeavy(`${weight}${water}`, limit)
+        : WORKED.notHeavy(`${weight}${water}`, limit),
+    values: { pounds: Math.round(pounds) },
+  };
+};
+
+const SHARE = /(?<![\d.,])(\d{1,3}(?:\.\d)?) ?(?:%|percent|per cent|rh)/;
+const LIMIT = { rh: 75, plankRh: 85, wood: 12 } as const;
+
+/** A reading against the usual limits; which base it was taken on must be said. */
+const dryEnough: Worker = (text, metric) => {
+  const share = Number(SHARE.exec(text)?.[1]);
+  if (!(share > 0 && share <= 100)) return undefined;
+  if (/wood|ply|osb|board|joist/.test(text) && !/slab|concrete|rh\b/.test(text)) {
+    const limit = figure('wood-subfloor-moisture', metric);
+    const lead = share <= LIMIT.wood ? WORKED.dryWood(share, limit) : WORKED.wetWood(share, limit);
+    return { lead, values: { share } };
+  }
+  if (!/slab|concrete|rh\b/.test(text) || share < 40) return undefined;
+  const [strict, plank] = [figure('slab-rh-limit', metric), figure('slab-rh-plank', metric)];
+  const lead =
+    share <= LIMIT.rh
+      ? WORKED.drySlab(share, strict)
+      : share <= LIMIT.plankRh
+        ? WORKED.dampSlab(share, strict, plank)
+        : WORKED.wetSlab(share, plank);
+  return { lead, values: { share } };
+};
+
+const MIL = /(?<![\d.,/])(\d{1,2}) ?-?(?:mils?)(?![a-z])/g;
+const WEAR = { family: 12, hard: 20 } as const;
+
+/** A wear layer in mils, against what a household asks of it. */
+const wear: Worker = (text) => {
+  const mils = [...text.matchAll(MIL)].map(({ 1: mil }) => Number(mil)).filter((mil) => mil >= 4 && mil <= 40);
+  const [one, other] = [...new Set(mils)].sort((a, b) => a - b);
+  if (one === undefined) return undefined;
+  if (other !== undefined) return { lead: WORKED.wearEither(one, other), values: { mil: other } };
+  const lead =
+    one >= WEAR.hard ? WORKED.wearHard(one) : one >= WEAR.family ? WORKED.wearFamily(one) : WORKED.wearLight(one);
+  return { lead, values: { mil: one } };
+};
+
+const FLOOR_AREA =
+  /(?<![\d.,])(\d{1,3}(?:,\d{3})|\d{2,4})(?:\.\d+)? ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot)|sqft|sf|ft2|(m2|m²|sqm|sq\.? ?m|square met(?:er|re)s?))(?![a-z])/;
+/** Square feet and square meters that a beginner lays in an hour. */
+const PACE = { us: { slow: 20, quick: 40 }, metric: { slow: 2, quick: 4 } } as const;
+const HOURS_A_DAY = 8;
+
+/** How long a floor takes to lay, by its area or its sides. */
+const layingTime: Worker = (text, metric) => {
+  const [, said = '', square] = FLOOR_AREA.exec(text) ?? [];
+  const [pair] = text.matchAll(PAIRS);
+  const meters =
+    square !== undefined || (said === '' && (metric || pair?.[2] !== undefined || pair?.[4] !== undefined));
+  const area = said === '' ? Number(pair?.[1]) * Number(pair?.[3]) : Number(said.replaceAll(',', ''));
+  if (!(area >= (meters ? 3 : 30))) return undefined;
+  const { slow, quick } = meters ? PACE.metric : PACE.us;
+  const hours = [area / quick, area / slow].map(Math.ceil) as [number, number];
+  const days = hours.map((own) => Math.ceil(own / HOURS_A_DAY)) as [number, number];
+  const floor = `${Math.round(area).toLocaleString('en-US')} ${meters ? 'm²' : 'sq ft'}`;
+  return { lead: WORKED.layingTime(floor, hours, days), values: { least: hours[0], most: hours[1] } };
+};
+
+const BY_FOOT = /[$] ?(\d{1,2}(?:\.\d{1,2})?)|(?<![\d.,])(\d{1,2}\.\d{2})(?= ?(?:\/|a|per) ?(?:sq|foot|ft|square))/;
+
+/** What a quote by the square foot comes to for a floor. */
+const quoted: Worker = (text, metric) => {
+  const found = BY_FOOT.exec(text);
+  const rate = Number(found?.[1] ?? found?.[2]);
+  const area = Number(/(?<![\d.,$])(\d{2,4}) ?(?:sq|ft\b|feet|foot|sf)/.exec(text)?.[1]);
+  if (metric || !(rate > 0) || !(area >= 30)) return undefined;
+  const total = Math.round(rate * area);
+  return { lead: WORKED.quoted(`$${total.toLocaleString('en-US')}`, `$${rate.toFixed(2)}`, area), values: { total } };
+};
+
+const EXTRA = [
+  { words: /herring|chevron|fishbone|zig/, figure: 'extra-herringbone', least: 15, most: 20, rows: 'herringbone' },
+  { words: /diagonal|45|angle|bias/, figure: 'extra-diagonal', least: 10, most: 15, rows: 'diagonal rows' },
+  { words: /(?:)/, figure: 'extra-straight', least: 5, most: 10, rows: 'straight rows' },
+] as const;
+const ASKS_ENOUGH = /enough|ok\b|okay|fine|too (?:little|much|low|small|few)|plenty|sufficient|will .{0,20}do\b|safe/;
+
+/** A share of extra planks, against the rule of thumb for the way they are laid. */
+const extraEnough: Worker = (text, metric) => {
+  const share = Number(SHARE.exec(text)?.[1]);
+  const rule = EXTRA.find(({ words }) => words.test(text));
+  if (!(share > 0 && share <= 60) || !rule || !ASKS_ENOUGH.test(text)) return undefined;
+  const usual = figure(rule.figure, metric);
+  const lead =
+    share < rule.least
+      ? WORKED.extraShort(share, usual, rule.rows)
+      : share > rule.least
+        ? WORKED.extraPlenty(share, usual, rule.rows)
+        : WORKED.extraJust(share, usual, rule.rows);
+  return { lead, values: { share } };
+};
+
+const BOX_WEIGHT = /(?<![\d.,])(\d{1,2}(?:\.\d)?) ?-?(lbs?|pounds?|#|kg|kilos?)(?![a-z])/;
+const BOX_COUNT = /(?<![\d.,])(\d{1,3})(?: \w+){0,2}? (?:boxes|cartons|packs|cases)(?![a-z])/;
+const STICKER = /(?<![\d.,])(\d,\d{3}|\d{3,4}) ?-?(?:lbs?|pounds?|kg|kilos?)(?![a-z])/;
+const CAR = { us: { holds: 800, person: 150 }, metric: { holds: 360, person: 68 } } as const;
+
+/** Cartons that a car carries beside its driver: what the door sticker says, or else what many say. */
+const carLoad: Worker = (text, metric) => {
+  const [, said, unit = ''] = BOX_WEIGHT.exec(text) ?? [];
+  const each = Number(said);
+  if (!(each >= 5)) return undefined;
+  const kilos = unit.startsWith('k') || metric;
+  const { holds, person } = kilos ? CAR.metric : CAR.us;
+  const sticker = Number(STICKER.exec(text)?.[1]?.replaceAll(',', ''));
+  const most = sticker > 0 ? sticker : holds;
+  const fits = Math.max(0, Math.floor((most - person) / each));
+  const name = kilos ? 'kg' : 'lb';
+  const count = Number(BOX_COUNT.exec(text)?.[1]);
+  const load = { each: `${each} ${name}`, most: `${most} ${name}`, known: sticker > 0, fits };
+  if (!(count > 0)) return { lead: WORKED.carBoxes(load), values: { boxes: fits } };
+  const whole = Math.round(count * each);
+  return {
+    lead: WORKED.carTrips(
+      load,
+      count,
+      `${whole.toLocaleString('en-US')} ${name}`,
+      Math.ceil(count / Math.max(1, fits)),
+    ),
+    values: { boxes: fits, weight: whole },
+  };
+};
+
+const CARRY = { us: 35, metric: 16 } as const;
+
+/** A weight as carries of a load that one person manages. */
+const carries: Worker = (text, metric) => {
+  const [, said = '', unit = ''] = WEIGHT.exec(text) ?? [];
+  const weight = Number(said.replaceAll(',', ''));
+  const kilos = unit.startsWith('k') || (unit === '' && metric);
+  const load = kilos ? CARRY.metric : CARRY.us;
+  if (!(weight > load)) return undefined;
+  const count = Math.ceil(weight / load);
+  const name = kilos ? 'kg' : 'lb';
+  return { lead: WORKED.carries(count, `${load} ${name}`, `${said} ${name}`), values: { carries: count } };
+};
+
+/** What a maker prints about a plank, by the words people ask for it with. */
+const PRINTED: readonly (readonly [RegExp, string])[] = [
+  [/fire|flam|burn/, 'fire rating'],
+  [/r[- ]?value|insulat|tog\b|thermal|heat resist/, 'thermal resistance'],
+  [/dent|indent|hardness|janka/, 'indentation'],
+  [/psi|static load|hold|pressure|heavy|load/, 'static load'],
+  [/voc|formaldehyde|emission|phthalate|off-?gas|safe air/, 'emissions'],
+  [/slip|friction|traction/, 'slip resistance'],
+  [/expan|shrink|grow|stab/, 'dimensional stability'],
+  [/weigh|heav|lbs?\b|pounds/, 'weight'],
+  [/ac ?rating|abrasion|ac ?\d/, 'abrasion class'],
+  [/recycl|content/, 'content'],
+  [/static|conduct/, 'static electricity'],
+];
+
+const printed: Worker = (text) => {
+  const name = PRINTED.find(([words]) => words.test(text))?.[1];
+  return name === undefined ? undefined : { lead: WORKED.printed(name), values: {} };
+};
+
+const BY_WORDS = ['maker-figures'];
+
+/** Whether an entry computes from words, with no figure in the message. */
+export function worksWithWords(id: string): boolean {
+  return BY_WORDS.includes(id);
+}
+
+/** The floor of two or more rooms that a message gives by their sides. */
+export function areasSaid(text: string, metric: boolean): string | undefined {
+  const pairs = [...text.toLowerCase().matchAll(PAIRS)].flatMap(([, one, metre, other, otherMetre]) => {
+    const meters = metric || metre !== undefined || otherMetre !== undefined;
+    const sides = [Number(one), Number(other)];
+    return Math.min(...sides) < (meters ? 1 : 3) ? [] : [{ area: Number(one) * Number(other), meters }];
+  });
+  const [first] = pairs;
+  if (pairs.length < 2 || first === undefined || pairs.some(({ meters }) => meters !== first.meters)) return undefined;
+  const round = (area: number): number => Math.round(area * 10) / 10;
+  const sum = round(pairs.reduce((total, { area }) => total + area, 0));
+  return WORKED.areas(
+    sum,
+    pairs.map(({ area }) => round(area)),
+    first.meters,
+  );
+}
+
 const WORKERS: Readonly<Record<string, Worker>> = {
   jambs,
   'door-clearance': jambs,
@@ -179,6 +567,24 @@ const WORKERS: Readonly<Record<string, Worker>> = {
   'out-of-square': taper,
   'stair-nosing-count': nosings,
   landlord,
+  'long-run': longRun,
+  'run-through': longRun,
+  direction: fewerRows,
+  dishwasher: underCounter,
+  'fridge-fits': aboveFridge,
+  'nail-length': nail,
+  'heavy-furniture': heavy,
+  'moisture-limits': dryEnough,
+  'weight-carpet': carries,
+  'car-load': carLoad,
+  'installer-price': quoted,
+  'thickness-wear': wear,
+  'how-long': layingTime,
+  'extra-percent': extraEnough,
+  'diagonal-herringbone': extraEnough,
+  knees: carries,
+  delivery: carries,
   gap,
   'gap-cover': gap,
+  'maker-figures': printed,
 };
