@@ -12,17 +12,17 @@ const PAPERS = {
 export type Paper = keyof typeof PAPERS;
 
 /** Printers leave a quarter inch blank, and a hole punch needs more. */
-export const PAPER_MARGIN = 45;
+export const PAPER_MARGIN = 40;
 /** From the edge to the baseline of the footer. */
 export const FOOTER = 26;
 
 export const TYPE = {
-  title: { size: 18, line: 23 },
-  headline: { size: 11, line: 15 },
-  heading: { size: 11.5, line: 15 },
-  body: { size: 10, line: 13.5 },
-  cell: { size: 9, line: 11.5 },
-  small: { size: 8.5, line: 11 },
+  title: { size: 16, line: 20 },
+  headline: { size: 10.5, line: 14 },
+  heading: { size: 11, line: 14 },
+  body: { size: 9.5, line: 12.5 },
+  cell: { size: 8.5, line: 10.6 },
+  small: { size: 8.3, line: 10.4 },
   footer: { size: 8, line: 10 },
 } as const;
 
@@ -119,18 +119,21 @@ const FOOT = 14;
 
 export class Flow {
   readonly paper: Paper;
-  readonly pages: Page[] = [];
+  readonly pages: Page[];
   readonly root: Tag = tagOf('Document', undefined);
-  readonly left = PAPER_MARGIN;
+  readonly left: number;
   readonly width: number;
   readonly top = PAPER_MARGIN;
   readonly bottom: number;
   /** Where the next block starts. */
   y = PAPER_MARGIN;
 
-  constructor(paper: Paper) {
+  /** With `pages`, a column that is `aside` points narrower at the left, on the last of these pages. */
+  constructor(paper: Paper, aside = 0, pages: Page[] = []) {
     this.paper = paper;
-    this.width = PAPERS[paper].width - 2 * PAPER_MARGIN;
+    this.pages = pages;
+    this.left = PAPER_MARGIN + aside;
+    this.width = PAPERS[paper].width - 2 * PAPER_MARGIN - aside;
     this.bottom = PAPERS[paper].height - PAPER_MARGIN - FOOT;
   }
 

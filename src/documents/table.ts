@@ -58,21 +58,11 @@ interface Table {
 }
 
 const { size, line } = TYPE.cell;
-const PAD = 2.5;
+const PAD = 1.15;
 /** A row with more lines than this may be split across two pages. */
 const TALL = 40;
 
 type Lines = readonly (readonly string[])[];
-
-/** Height of a table with its title if it were on one page. */
-export function tableHeight(flow: Flow, { columns, rows, boxes }: Table): number {
-  const width = flow.width - (boxes ? BOX + 7 : 0);
-  const widths = columnWidths(rows, columns, width);
-  const count = (cells: readonly string[], bold: boolean): number =>
-    Math.max(...columns.map((_, i) => linesOf(cells[i] ?? '', size, bold, widths[i] ?? 0).length));
-  const lines = rows.reduce((sum, row) => sum + count(row, false), count(columns, true));
-  return 9 + TYPE.heading.line + lines * line + (rows.length + 1) * 2 * PAD + 6;
-}
 
 /** The table under its title, which stays with the header and two rows. */
 export function table(flow: Flow, { title, columns, rows, boxes }: Table, parent: Tag): void {

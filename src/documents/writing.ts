@@ -42,7 +42,7 @@ function inked(
 
 /** A heading kept with what follows; `follows` is how much of that must fit. */
 export function heading(flow: Flow, text: string, parent: Tag, follows: number): void {
-  flow.gap(9);
+  flow.gap(7);
   const { size, line } = TYPE.heading;
   const height = linesOf(text, size, true, flow.width).length * line;
   flow.need(height + follows);
@@ -93,21 +93,30 @@ export function box(flow: Flow, x: number, middle: number, ticked: boolean, tag:
 
 // A drawing as large as it fits on one page.
 
-/** Points per unit of a drawing: its text comes out at eleven points. */
-const LARGEST = 1.25;
+/** Points per unit of a drawing: its text comes out at nine points. */
+const LARGEST = 1;
 /** A drawing may be reduced to this fraction of its possible size to stay on the current page. */
 const SHRINK = 0.8;
 
 /** Centered in the page's width; goes on a new page if it would be too small on this one. */
 export function picture(flow: Flow, drawing: Drawing, section: Tag): void {
-  const { width, height, title, alt } = drawing;
+  const { width, height } = drawing;
   flow.gap(8);
   const best = Math.min(LARGEST, flow.width / width, flow.full / height);
   const here = Math.min(best, flow.rest / height);
   if (here < best * SHRINK) flow.turn();
   const scale = Math.min(best, flow.rest / height);
-  const x = flow.left + (flow.width - width * scale) / 2;
-  const figure = tagOf('Figure', section, [title, alt].filter((text) => text !== '').join(': '));
-  flow.ink(figure, { kind: 'drawing', x, y: flow.y, scale, drawing });
+  figure(flow, drawing, section, { x: flow.left + (flow.width - width * scale) / 2, y: flow.y, scale });
   flow.y += height * scale;
+}
+
+/** A drawing in its place on the page. */
+export function figure(
+  flow: Flow,
+  drawing: Drawing,
+  section: Tag,
+  at: { readonly x: number; readonly y: number; readonly scale: number },
+): void {
+  const alt = [drawing.title, drawing.alt].filter((text) => text !== '').join(': ');
+  flow.ink(tagOf('Figure', section, alt), { kind: 'drawing', ...at, drawing });
 }

@@ -9,6 +9,7 @@ import { runsIn } from '../layout/runs.ts';
 import { type Drawing, type Place, SHEET_WIDTH, type Shape, type ShapeRole } from '../reply/drawing.ts';
 import { DRAWING, type RowShown, sayOverview, sayShown, saySlanted } from '../text/drawing-text.ts';
 import { LAY } from '../text/floor-text.ts';
+import { inUnits } from '../text/units-text.ts';
 import { boxOf, type Outline, type Point } from '../units/geometry.ts';
 import { ticks } from '../units/length.ts';
 import { legend, type Meaning, notes, pagesOf, scaleBar, sheetOf } from './drawing-sheet.ts';
@@ -226,7 +227,9 @@ function page(fitted: Fit, part: readonly [number, number] | undefined, planks: 
       legend(meanings(rows, given, shownIn(fitted, plan))),
       notes([
         DRAWING.order,
-        ...(rows.some((row) => row.pieces.some((piece) => piece.left ?? piece.right)) ? [DRAWING.slanted] : []),
+        ...(rows.some((row) => row.pieces.some((piece) => piece.left ?? piece.right))
+          ? [inUnits(DRAWING.slanted, saying.units)]
+          : []),
         ...(parted ? [DRAWING.parts] : []),
         ...(figure.listed.length > 0 ? [DRAWING.otherWalls(figure.listed)] : []),
         ...(figure.unnamed?.length ? [DRAWING.standing(figure.unnamed)] : []),

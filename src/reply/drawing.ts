@@ -46,7 +46,7 @@ export type TextRole =
   | 'legend'
   | 'note';
 
-/** Text anchored on the baseline; `turn` is its angle in degrees, -90 reading upward. */
+/** Anchored on the baseline; `turn` in degrees, -90 reads upward. */
 export interface Text {
   readonly kind: 'text';
   readonly role: TextRole;

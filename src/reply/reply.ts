@@ -19,7 +19,7 @@ export interface Caution {
   /** A stable name, for tests and for showing each caution once. */
   readonly topic: string;
   readonly text: string;
-  /** The same in one short line, for the brief; without it the first sentence stands there. */
+  /** One short line for the brief, which otherwise uses the first sentence. */
   readonly brief?: string;
   readonly source?: Source;
 }
@@ -51,7 +51,7 @@ export const MEDIA_TYPES: Readonly<Record<FileForm['form'], string>> = {
   json: 'application/json',
 };
 
-/** What a section of an answer is opened by: typed as it stands, or pressed. */
+/** Sections of an answer: typed as they are, or pressed. */
 export const SECTIONS = [
   'buy',
   'rows',
@@ -83,7 +83,7 @@ type BlockContent =
   | { readonly kind: 'checklist'; readonly title: string; readonly items: readonly string[] }
   | { readonly kind: 'picture'; readonly drawing: Drawing };
 
-/** A URL of our own, without characters that have a meaning in any markup. */
+/** A URL of ours, without characters that mean anything in markup. */
 export const ADDRESS = /^https?:\/\/[\w.:[\]-]{1,300}(?:\/[\w./-]{0,300})?$/;
 
 export interface Fact {
@@ -106,24 +106,34 @@ export interface Result {
   readonly kind: string;
 }
 
+/** A figure of an answer that the handbook explains. */
+export interface Reason {
+  /** Id of a handbook entry that has a word in `REASONS`. */
+  readonly entry: string;
+  /** As the answer shows it: `6"`, `10 %`. */
+  readonly figure?: string;
+}
+
 export interface Reply {
   /** The answer in one line; also the notification and fallback text. */
   readonly headline: string;
-  /** Up to four short lines that are seen with it; without them the first facts are. */
+  /** Up to four short lines shown with the headline; without them, the first facts are. */
   readonly lines?: readonly string[];
-  /** The section that was itself asked for: shown under the brief. */
+  /** The section that was requested, shown below the brief. */
   readonly opens?: SectionId | 'more';
   readonly blocks: readonly Block[];
   /** How each ambiguous input was interpreted. */
   readonly assumed: readonly string[];
-  /** The one of these that says the plank is only an example; shown right below the headline. */
+  /** The one that says the plank is only an example, shown right below the headline. */
   readonly example?: string;
-  /** Topics of cautions that this person was shown before, in this conversation. */
+  /** Topics this person has already been shown in this conversation. */
   readonly seen?: readonly string[];
-  /** All that apply, gravest first: the brief picks from them, `safety` shows them whole. */
+  /** Gravest first: the brief picks from them, `safety` shows all. */
   readonly cautions: readonly Caution[];
   readonly sources: readonly Source[];
   readonly actions: readonly Action[];
+  /** Offered as “Why 6"?” on every platform. */
+  readonly reasons?: readonly Reason[];
   readonly audience: 'asker' | 'channel';
   readonly data: Result;
   /** Files made from its data when it is sent. */
@@ -132,9 +142,21 @@ export interface Reply {
   readonly needs?: readonly Need[];
   /** Texts shown this once and never stored: tokens, codes. */
   readonly once?: readonly string[];
+  /** Others to whom it gives something: a chat sends each of them one message. */
+  readonly invites?: readonly Invite[];
 }
 
-/** A reply to the user with these parts; lists that are left out are empty. */
+/** What somebody is told who was given something. */
+export interface Invite {
+  /** The key of their account. */
+  readonly account: string;
+  readonly headline: string;
+  readonly lines: readonly string[];
+  /** Opens what they were given. */
+  readonly action: Action;
+}
+
+/** Builds a reply; lists that are left out are empty. */
 export function reply<Data extends Result>(
   parts: Pick<Reply, 'headline'> & Partial<Reply> & { readonly data: Data },
 ): Reply {

@@ -1,4 +1,4 @@
-/** The words around a short answer: what its sections are called, and how to open them. */
+/** Text around a short answer: the names of its sections, and how to open them. */
 
 import type { SectionId } from '../reply/reply.ts';
 
@@ -48,7 +48,8 @@ export const BRIEF = {
   words: WORDS,
   /** The button that opens every section. */
   everything: 'More',
-  caution: (text: string) => `Take care: ${text}`,
-  /** One line; a section's own id is what is typed. */
-  more: (ids: readonly SectionId[]) => `More: ${ids.join(', ')}`,
+  caution: (text: string) => `Caution: ${text}`,
+  /** The ids are what people type. */
+  more: (ids: readonly string[]) => `More: ${ids.join(', ')}`,
+  wrong: 'Not what you meant? Type wrong',
 } as const;

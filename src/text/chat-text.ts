@@ -4,7 +4,7 @@ import type { Problem } from '../reply/reply.ts';
 
 export const CHAT = {
   assumed: 'How it was read',
-  cautions: 'Take care',
+  cautions: 'Safety',
   sources: 'Sources',
   noSources: 'No outside figure was used for this answer.',
   problem: 'I need one more thing',
@@ -14,49 +14,76 @@ export const CHAT = {
   refusal: 'This is not safe to work out from here',
   emergency: 'This comes first',
   call: 'Who to call',
-  /** Buttons. */
   form: 'Fill in a form',
   suggested: 'Take the suggestion',
   example: 'Try with an example plank',
   again: 'Ask again',
+  ownPlank: 'Put in my plank',
+  back: 'Back',
+  inShort: 'Short answer',
+  nextPart: (part: number, parts: number) => `Next: part ${part} of ${parts}`,
+  moreList: 'More about it, other ways',
+  everything: 'Everything',
   ask: 'You could also ask',
   change: 'Change a detail',
   show: 'Show to channel',
+  send: 'Send to my messages',
+  sent: 'It’s in our direct messages.',
+  notSent: 'I couldn’t write to you: your direct messages are closed to me.',
+  recent: 'Your last answers',
+  recentList: 'Open one again',
+  noRecent: (ask: string) => `You haven’t asked anything this week. Start with ${ask}.`,
+  /** `who`: a mention. */
+  requested: (who: string, what: string) => `${who} asked: ${what}`,
+  added: (who: string, other: string) => `${who} asked; what ${other} said counts too.`,
+  away: 'Take this answer back',
+  notYours: 'Only the person who asked, or a moderator, can take it back.',
   poll: 'Ask the channel',
   pollQuestion: 'Which floor?',
-  /** What people call the list they work from, by the kind of the answer's data. */
+  /** What people call the list they work from, by the kind of data. */
   sheets: { floor: 'Laying guide', trim: 'Cut list', patch: 'Cut list', plan: 'Every step' } as Readonly<
     Record<string, string>
   >,
-  /** `how`: what to type. */
+  /** `how`: a command that can be pressed. */
   gone: (how: string) =>
-    `This answer is no longer kept, or is not yours. Ask again, such as with ${how}: the buttons of an answer work for a week.`,
+    `This answer is gone, or it isn’t yours. Ask again, for example with ${how}. Buttons work for a week.`,
   whole: 'The whole answer is in the attached file.',
   tables: 'The tables are attached for a spreadsheet as well.',
   morePictures: (more: number) =>
-    `${more} more ${more === 1 ? 'picture is' : 'pictures are'} behind the laying guide of each room.`,
-  notDrawn: (title: string) => `“${title}” could not be drawn; the figures stand.`,
+    `${more} more ${more === 1 ? 'picture comes' : 'pictures come'} with the laying guide of each room.`,
+  notDrawn: (title: string) => `“${title}” couldn’t be drawn; the figures are right.`,
   tooLarge: (title: string) => `“${title}” is too large to send here.`,
-  restarting: 'The bot is being started again, and this was not finished. Ask again in a minute.',
-  working: 'Still being worked on: this answer is replaced when it is whole.',
-  missed: 'An earlier answer did not reach you; here it is.',
+  restarting: 'The bot is restarting, so this didn’t get finished. Ask again in a minute.',
+  working: 'Still working on it: the full answer will replace this one.',
+  notTaken: 'Discord didn’t take this answer here. Ask again in a direct message with me.',
+  missed: 'An earlier answer didn’t reach you. Here it is.',
   menu: 'Work out quantities',
-  /** A group of commands, by the names in it. */
-  group: (names: readonly string[]) => `One of: ${names.join(', ')}`,
 } as const;
 
-// The texts about an ask as a whole: an unknown command, a misspelt or missing option, a line too long.
+/** What can be asked in Discord: jobs, with the names of the entries for them. */
+export const DISCORD_HELP = {
+  title: 'Ask in your own words',
+  ask: 'how many boxes for a 12 by 14 room?',
+  elsewhere: 'On a message: open its menu, then Apps, then “Work out quantities”.',
+  heard: 'In a direct message just write; in a channel mention me. Buttons under an answer open more of it.',
+  jobs: [
+    ['How much to buy', ['boxes', 'estimate', 'compare', 'shopping']],
+    ['Laying it', ['layout', 'doorways', 'tape']],
+    ['The floor below', ['tear-out', 'level', 'moisture', 'squeaks', 'soft-spot']],
+    ['Trim', ['baseboard', 'paint']],
+    ['Your floor', ['project', 'progress', 'recent']],
+  ],
+} as const;
 
 const GOT_MOST = 120;
 
-/** What was read, short enough to be said back. */
+/** What was read, short enough to repeat. */
 export function quoted(text: string): string {
   const line = text.replace(/\s+/g, ' ').trim();
   const characters = [...line];
   return characters.length > GOT_MOST ? `${characters.slice(0, GOT_MOST).join('')}…` : line;
 }
 
-/** A text as a sentence begins. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
@@ -80,18 +107,17 @@ export function unknownCommand(
     option: 'ask',
     got: quoted(text),
     expected: near
-      ? `There is no command “${word}”; the nearest is “${near}”.`
-      : `An ask starts with a command: ${names.join(', ')}.`,
+      ? `There’s no command “${word}”; the nearest is “${near}”.`
+      : `Start with a command: ${names.join(', ')}.`,
     ...(near ? { fix: `${near} ${rest}`.trim() } : {}),
   };
 }
 
-/** A line that begins with an option. */
 export function commandMissing(text: string, command: string): Problem {
   return {
     option: 'ask',
     got: quoted(text),
-    expected: `An ask starts with its command, here “${command}”.`,
+    expected: `Start with the command, here “${command}”.`,
     fix: `${command} ${text}`,
   };
 }
@@ -100,7 +126,7 @@ export function givenTwice(option: string, before: string, value: string, fix: s
   return {
     option: 'ask',
     got: quoted(`${before} … ${value}`),
-    expected: `Tell ${option} once: it was read both as “${quoted(before)}” and as “${quoted(value)}”.`,
+    expected: `Give ${option} once: it was read both as “${quoted(before)}” and as “${quoted(value)}”.`,
     fix,
   };
 }
@@ -109,12 +135,12 @@ export function misspeltOption(got: string, near: string, fix: string): Problem 
   return {
     option: 'ask',
     got: quoted(got),
-    expected: `There is no option “${got.replace(/(?<!\s)\s*:$/, '')}”; the nearest is “${near}”.`,
+    expected: `There’s no option “${got.replace(/(?<!\s)\s*:$/, '')}”; the nearest is “${near}”.`,
     fix,
   };
 }
 
-/** A name before a colon that is no option of the command. */
+/** A name before a colon that isn't an option of the command. */
 export function strangeOption(
   got: string,
   typed: string,
@@ -126,122 +152,150 @@ export function strangeOption(
   return {
     option: 'ask',
     got: quoted(got),
-    expected: `“${command}” has no option “${name}”, so it can’t tell what that is for. Its options: ${names.join(', ')}.`,
+    expected: `“${command}” has no option “${name}”, so I don’t know what that is for. Its options: ${names.join(', ')}.`,
     fix,
   };
 }
 
 export function missingOption(option: string, summary: string): Problem {
-  return { option, got: '', expected: `Not told yet: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.` };
+  return { option, got: '', expected: `Still needed: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.` };
 }
 
 export function askTooLong(length: number, most: number): Problem {
   return {
     option: 'ask',
     got: `${length} characters`,
-    expected: `An ask is at most ${most} characters; ask in parts.`,
+    expected: `At most ${most} characters at a time: send it in parts.`,
   };
 }
 
-/** What an asker is told of a fault, or of a store that does not answer. */
+/** What the user reads about a fault, or about a store that doesn't respond. */
 export function sayFault(reference: string, outage: boolean): string {
   if (outage) {
-    return `Not saved: what keeps your project does not answer just now. What was saved before is safe; try again in a minute. Reference: ${reference}.`;
+    return `Not saved: your project can’t be reached just now. What was saved before is safe; try again in a minute. Reference: ${reference}.`;
   }
-  return `Something went wrong on our side; nothing of yours is lost. Ask again, and if it stays, give this reference: ${reference}.`;
+  return `Something went wrong on our side; nothing of yours is lost. Try again, and if it keeps happening, give this reference: ${reference}.`;
 }
-
-// The texts about asks that wait, are too many, or take too much: nothing of them is lost.
 
 type Why = 'crowded' | 'own' | 'large' | 'unread';
 
 const READING_STOPPED =
-  'Reading this took too long, so I stopped: nothing is changed, and nothing of it is lost. Send it in shorter pieces, one room or one question at a time.';
+  'That took too long to read, so I stopped. Nothing has changed. Send it in shorter pieces, one room or one question at a time.';
 
 const NOT_WORKED: Readonly<Record<Why, string>> = {
-  crowded: 'Many are asking just now: ask again in a minute. The ask stands as you told it.',
-  own: 'Several asks of yours are still being worked on: ask this one again when they are answered.',
-  large: 'It takes more time or memory than one ask may: ask about fewer rooms at a time.',
+  crowded: 'I’m busy with many questions just now. Try again in a minute, the same way.',
+  own: 'I’m still working on your other questions. Send this one again when they’re answered.',
+  large: 'That’s too much to work out at once: try fewer rooms at a time.',
   unread: READING_STOPPED,
 };
 
-/** A text that took longer to read than a text may. */
 export function readingStopped(text: string): Problem {
   return { option: 'ask', got: quoted(text), expected: READING_STOPPED };
 }
 
-/** A first answer that was not worked out; the ask is the fix, to be asked again as it is. */
+/** The fix is the request itself, to be sent again. */
 export function notWorkedOut(why: Why, ask: string): Problem {
   return { option: 'ask', got: quoted(ask), expected: NOT_WORKED[why], fix: ask };
 }
 
 const NOT_SEARCHED: Readonly<Record<Why, string>> = {
-  crowded:
-    'Not searched further, for many are asking just now: it can be laid or cut this way, and asking again later may find a better one.',
-  own: 'Not searched further, for several asks of yours are still being worked on: it can be laid or cut this way, and asking again later may find a better one.',
-  large: 'Not worked out further, for it takes more time or memory than one ask may: what is told here holds.',
-  unread: 'Not worked out further, for reading some of it took too long: what is told here holds.',
+  crowded: 'I’m busy just now, so I stopped looking. This way works; try again later for a better one.',
+  own: 'I’m still working on your other questions, so I stopped looking. This way works; try again later for a better one.',
+  large: 'That’s as far as I could work it out at once. What you see here is right.',
+  unread: 'Some of it took too long to read, so I stopped there. What you see here is right.',
 };
 
-/** Said with a first answer that stands. */
 export function notSearchedFurther(why: Why): string {
   return NOT_SEARCHED[why];
 }
 
-/** Asked more in a minute than one person, or everybody on a server together, may. */
+/** A rate limit, of one person or of a whole server. */
 export function tooManyRequests(milliseconds: number, everybody: boolean, ask: string): Problem {
   const seconds = Math.max(1, Math.ceil(milliseconds / 1000));
-  const again = `ask again in ${seconds} ${seconds === 1 ? 'second' : 'seconds'}`;
+  const again = `try again in ${seconds} ${seconds === 1 ? 'second' : 'seconds'}`;
   const expected = everybody
-    ? `Everybody here together has asked a lot within a minute: ${again}. Nothing of your ask is lost.`
-    : `You have asked a lot within a minute: ${again}. Nothing of your ask is lost.`;
+    ? `There were a lot of questions here within a minute: ${again}.`
+    : `That was a lot of questions within a minute: ${again}.`;
   return { option: 'ask', got: quoted(ask), expected, fix: ask };
 }
-
-// The words of Slack around an answer, in forms, on the Home tab and in the app's manifest.
 
 export const SLACK = {
   requested: 'Asked',
   more: 'More',
+  open: 'Open more',
+  next: 'What next',
+  own: 'This answer',
+  brief: 'Back to the short answer',
+  begin: 'Start a project',
   all: 'Everything as a file',
   old: 'This button is from an older version. Ask again and the answer has fresh ones.',
-  notShown: 'It could not be posted there. Invite the app to the channel, or copy the ask into it.',
+  notShown: 'I couldn’t post it there. Invite the app to the channel, or copy your question into it.',
+  notInvited:
+    'I couldn’t send them a message. Tell them that it’s there: I list it when they ask me for “project list”.',
   sent: (files: number) =>
-    `It is long, so it is in our direct messages as ${files === 1 ? 'a file' : `${files} files`}.`,
+    `It’s long, so I put it in our direct messages as ${files === 1 ? 'a file' : `${files} files`}.`,
   fileIntro: 'Here is the sheet you asked for.',
   pictureIntro: 'The pictures of your answer.',
-  pictureDirect: (count: number) =>
-    `The ${count === 1 ? 'picture is in our direct messages too, and stays' : 'pictures are in our direct messages too, and stay'} there.`,
   picturesSent: 'The pictures are in our direct messages.',
-  noPictureThere:
-    'It is posted without its picture: the app is not in this channel. Invite it and press once more, or pass the picture on from our direct messages.',
+  notDrawn: 'The picture couldn’t be drawn just now. Press again in a minute. It would show:',
+  notTaken: (seconds: number | undefined) =>
+    seconds === undefined
+      ? 'Slack didn’t take the file. Press again in a minute. It would show:'
+      : `Slack takes no files for ${seconds} ${seconds === 1 ? 'second' : 'seconds'}. Press again then. It would show:`,
+  noPictures:
+    'I can’t read pictures. Type what is on it: the sizes of the room, or of the plank and how many are in a box.',
+  welcome:
+    'Hello! Tell me about your floor in your own words, for example how large the room is and which planks you like, and I work out what to buy, how to lay it and what to watch out for.',
+  welcomeHow: 'Or begin here:',
+  working: 'Working it out…',
+  status: 'is working it out…',
+  toYou: 'I answered just you, because that comes from your own project.',
   noAsk: 'There is nothing to work out in that message.',
   formSubmit: 'Work it out',
   formClose: 'Cancel',
-  formLate: 'Slack did not open the form in time. Press once more.',
+  formMore: 'More details',
+  formSent: 'On its way',
+  formDone: 'Close',
+  formDirect: 'The answer comes in our direct messages: open the Messages tab to read it.',
+  formLate: 'Slack didn’t open the form in time. Press again.',
   formStale: 'This form is from an older version. Close it and open it again.',
   formTaken: (standard: string) => `Without it: ${standard}.`,
-  formProject: 'Without it: what your project tells.',
+  formProject: 'Without it: what your project has.',
   formExample: (example: string) => `For instance ${example}`,
   homeTitle: 'Your floor, worked out',
   homeIntro:
-    'Send the app a direct message, mention it in a channel, or type /floorhand with an ask: rooms and a plank, in your own words or by options. “/floorhand help” lists everything. Start a project, and it remembers your rooms, picks and what is bought and done.',
-  homeStart: 'Start here',
+    'Send the app a direct message, mention it in a channel, or type /floorhand and your question: rooms and a plank, in your own words. “/floorhand help” lists everything. Start a project, and it remembers your rooms, your choices, and what you bought and did.',
+  homeStart: 'Work something out',
   homeButtons: {
     'floor planks': 'Planks for my rooms',
     'trim list': 'Baseboard to buy',
-    'prep tearout': 'The old floor out',
+    'prep tearout': 'Take the old floor out',
     'project new': 'Start a project',
   } as Readonly<Record<string, string>>,
   homeOther: 'Work out something else',
-  homeProject: 'Your project',
+  homeUndo: 'Undo the last change',
+  homeAnswer: 'Your project',
+  homeMore: 'Ask the same in the Messages tab for its plan, its lists as files, and what comes next.',
 } as const;
 
-/** The app's manifest: what people read of it in Slack. */
+/** What the pages say by which a workspace installs the app. */
+export const INSTALL = {
+  done: 'The app is in your workspace',
+  doneHow: 'Go back to Slack: it sent you a message to begin with. You can close this page.',
+  cancelled: 'You cancelled, and nothing was installed',
+  failed: 'That didn’t work, and nothing was installed',
+  again: 'You can begin again whenever you like.',
+  link: 'Install it',
+  /** Where the app has lost the right to answer. */
+  lost: (link: string | undefined) =>
+    `The app can’t answer in this workspace any more: it has to be installed again${link === undefined ? ', by whoever did so before' : ` at ${link}`}. Your projects are still there.`,
+} as const;
+
+/** What people read about the app in Slack. */
 export const MANIFEST = {
   description: 'Planks, cartons, trim and preparation for people who replace their own floor.',
   longDescription:
-    'Ask in your own words or by options: how many cartons of plank your rooms need and how to lay them row by row, which sticks of trim to buy and where to cut them, what a tear-out weighs, how to mend and level a subfloor. Answers are exact, name how they were read, carry the cautions that matter and tell where each figure comes from. Only you see an answer until you show it to the channel.',
+    'Ask in your own words. How many boxes do my rooms need, and how do I lay them? Which sticks of trim do I buy, and where do I cut them? What does a tear-out weigh? How do I fix and level a subfloor? Answers are exact. They say how I read your question, what to watch out for, and where each figure comes from. Only you see an answer until you show it to the channel.',
   command: 'Work out planks, trim and preparation for your floor',
   hint: 'planks room: 12x14, plank: 6 x 48 in, 10 per carton',
   message: 'Work out quantities',
@@ -250,11 +304,9 @@ export const MANIFEST = {
   globalDescription: 'Opens a form for your rooms and your plank',
 } as const;
 
-// The words of the terminal around an answer.
-
 export const TERMINAL = {
   assumed: 'How it was read',
-  cautions: 'Take care',
+  cautions: 'Safety',
   sources: 'Sources',
   actions: 'You could also ask',
   problem: 'I need one more thing',

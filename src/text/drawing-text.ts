@@ -1,8 +1,9 @@
 /** Text on drawings and cut lists: floors, patches, trim and saw marks. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
-/** What the alt text tells of one room. */
+/** What the alt text says about one room. */
 interface Shown {
   readonly room: string;
   readonly size: string;
@@ -10,9 +11,9 @@ interface Shown {
   readonly wall: string | undefined;
   readonly pattern: string;
   readonly planks: number;
-  /** Rows drawn, from 1; undefined when all are. */
+  /** Rows drawn, from 1; undefined if all are. */
   readonly part: readonly [first: number, last: number] | undefined;
-  /** First and last drawn row: its rip, its first and its last piece. */
+  /** First and last row drawn. */
   readonly first: RowShown;
   readonly last: RowShown;
 }
@@ -55,32 +56,31 @@ export const DRAWING = {
     transition: 'transition strip in a doorway',
     edge: 'the floor goes on: see the next or the previous page',
   },
-  slanted: 'Two lengths, such as 12" / 5": along the edge towards the row before, and towards the next.',
+  slanted: `Two lengths, such as ${byUnits('12" / 5"', '300 / 120 mm')}: along the edge toward the row before, and toward the next.`,
   order: 'At each row: its number and its start piece, at the far end its end piece.',
   parts: 'Rows 5a, 5b are parts of one row with a wall between.',
-  turned: (way: 'left' | 'right') => `Turned a quarter to the ${way} against the room as you told it.`,
-  /** Below zero: with the clock. */
+  turned: (way: 'left' | 'right') => `Turned a quarter to the ${way} from the way you gave the room.`,
+  /** Negative is clockwise. */
   turnedBy: (degrees: number) =>
-    `Turned ${Math.abs(degrees)}° ${degrees < 0 ? 'with' : 'against'} the clock from the room as you told it, so that its rows lie straight.`,
+    `Turned ${Math.abs(degrees)}° ${degrees < 0 ? 'with' : 'against'} the clock from the way you gave the room, so that its rows lie straight.`,
   noCuts: 'The cuts are on the pages that follow.',
-  notDrawn: (first: number, last: number) => `No page for rows ${first}–${last}: the laying guide tells their cuts.`,
-  noRoomPages: (rooms: readonly string[]) => `No page for ${rooms.join(', ')}: the laying guide tells the cuts.`,
-  joined: 'Rooms where the floor runs on lie to one another as their doorways tell; the others stand side by side.',
+  notDrawn: (first: number, last: number) => `No page for rows ${first}–${last}: their cuts are in the laying guide.`,
+  noRoomPages: (rooms: readonly string[]) => `No page for ${rooms.join(', ')}: the cuts are in the laying guide.`,
+  joined: 'Rooms joined by a doorway are drawn in place; the others stand side by side.',
   scale: 'All at one scale.',
   standing: (names: readonly string[]) => `Drawn without its name: ${names.join(', ')}.`,
-  placed: 'All at one scale. How the rooms lie to each other was not told: they stand here side by side.',
+  placed: 'All at one scale. The rooms stand side by side, since I don’t know how they connect.',
   cell: (rows: number, planks: number) => `${counted(rows, 'row')}, ${counted(planks, 'plank')}`,
   file: 'plan',
   saved: (path: string) => `Picture: ${path}`,
   notSaved: (folder: string, why: string) => `The pictures could not be saved in ${folder}: ${why}`,
 } as const;
 
-/** Where the rows begin: at a wall, or in the corner that lies lowest in their direction. */
+/** Where the rows start: at a wall, or in the lowest corner as seen along them. */
 function placeOf(wall: string | undefined): string {
   return wall === undefined ? 'the starting corner' : `wall ${wall}`;
 }
 
-/** What one room's sheet shows. */
 export function sayShown(shown: Shown): string {
   const { room, size, rows, wall, pattern, planks, part, first, last } = shown;
   const which = part ? `, rows ${part[0]} to ${part[1]} of ${rows}` : '';
@@ -95,17 +95,16 @@ function sayRow({ row, rip, start, end }: RowShown): string {
     : `Row ${row}${strip} starts with ${start} and ends with ${end}`;
 }
 
-/** What the sheet of a large room without its cuts shows. */
+/** Alt text of a large room drawn without its cuts. */
 export function sayOverview(room: string, size: string, rows: number, wall: string | undefined, pages: number): string {
   return `Plan of ${room}, ${size}, without its cuts: ${counted(rows, 'row')} from ${placeOf(wall)}, on ${counted(pages, 'page')} that follow.`;
 }
 
-/** What the sheet of a room with slanted rows shows. */
+/** Alt text of a room with slanted rows. */
 export function saySlanted(room: string, size: string, rows: number, planks: number): string {
-  return `Plan of ${room}, ${size}, as it was told, with ${counted(rows, 'row')} at a slant to its walls, from ${counted(planks, 'plank')} in all. The cuts are on what follows.`;
+  return `Plan of ${room}, ${size}, as you gave it, with ${counted(rows, 'row')} at a slant to its walls, from ${counted(planks, 'plank')} in all. The cuts are on what follows.`;
 }
 
-/** What the sheet of all rooms shows. */
 export function sayHome(
   rooms: readonly { readonly name: string; readonly size: string; readonly rows: number }[],
   planks: number,
@@ -128,8 +127,6 @@ export const CHOICES = {
     `The first ${depth} of ${room} from ${placeOf(wall)} on, laid in ${names.join(', ')}, one above the other at one scale.`,
 } as const;
 
-// The words on the picture of a patch. Figures come in already said.
-
 export const PATCH_DRAWING = {
   title: 'Subfloor patch: what to cut',
   cut: (across: string, up: string) => `cut ${across} × ${up}`,
@@ -151,7 +148,7 @@ export const PATCH_DRAWING = {
     `A cut of ${across} × ${up} over ${counted(joists, 'joist')}, its sides on the outer two; ${counted(blocks, 'block')} between them under the edges, ${counted(panels, 'new panel')} with ${counted(screws, 'screw')}.`,
 } as const;
 
-// The words on the pictures of trim: walls seen from the room, sticks as tapes. Figures come in already said.
+// Walls are seen from the room, sticks drawn as tapes.
 
 export const ELEVATION = {
   title: (room: string, page: string | undefined) =>
@@ -193,8 +190,7 @@ export const TAPES = {
   page: (page: number, of: number) => `${page} of ${of}`,
 } as const;
 
-// The words of cut lists: pieces one by one, their ends, what they are cut from. Figures come in already
-// said.
+// Cut lists: pieces, their ends, and what they are cut from.
 
 export const SAW = {
   title: (room: string) => `Cuts: ${room}`,
@@ -212,7 +208,7 @@ export const SAW = {
   lock: 'uncut, its lock stays',
   square: 'square',
   slant: (degrees: string, edge: string) => `${degrees}° off square, longer at the ${edge}`,
-  edges: { near: 'edge towards the row before', far: 'edge towards the next row' },
+  edges: { near: 'edge toward the row before', far: 'edge toward the next row' },
   shape: 'cut to shape',
   board: 'board',
   boardMake: (make: string) => `board ${make}`,
@@ -231,7 +227,7 @@ export const SAW = {
   steps: {
     title: 'Before you cut',
     items: [
-      'Measure in place first: the lengths here are what the told walls give.',
+      'Measure in place first: these lengths assume your walls are exactly as you measured.',
       'Left and right of a plank are as you stand with your back to the starting wall; of trim, as you face the wall.',
       'Trim lengths run long point to long point: at an inside corner the long point is at the back, at an outside corner at the face.',
       'Set the saw to the angle given, never past what it reaches, and let the blade stop before you take the piece away.',

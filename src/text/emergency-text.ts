@@ -1,12 +1,12 @@
-/** The first thing said in an emergency: what to do now, whom to call and what ends it, in English with a line in four other languages. */
+/** The first thing said in an emergency: what to do now, whom to call and what ends it; in English, plus a line in four other languages. */
 
 interface Emergency {
-  /** What to do now, the most urgent first. */
+  /** Most urgent first. */
   readonly act: string;
   readonly call: string;
 }
 
-/** The number, wherever the asker is. */
+/** Works wherever the reader is. */
 const NUMBER = 'your emergency number (911, 112 …)';
 /** The US number: Health Resources and Services Administration, Poison Help line. */
 const POISON = 'poison control (1-800-222-1222 in the US, your local number elsewhere)';
@@ -38,7 +38,7 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
   'wound ill': {
     act: `Call ${NUMBER} now and stay with them. If it may be gas or fumes, get everybody out first.`,
-    call: `${NUMBER}; the dispatcher tells you what to do until help comes.`,
+    call: `${NUMBER}; the dispatcher will talk you through it until help comes.`,
   },
   'wound poison': {
     act: 'Don’t make them vomit. Wipe out the mouth, and keep the package at hand.',
@@ -110,7 +110,7 @@ const TEXTS: Readonly<Record<string, Emergency>> = {
   },
 };
 
-/** One line each for whoever reads no English: what to do, and the number. */
+/** One line each for people who don't read English: what to do, and the number. */
 const LINES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   es: {
     gas: 'Salga ya, no toque ningún interruptor y llame desde fuera al número de emergencias (911, 112 …).',
@@ -184,14 +184,14 @@ const LINES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
 };
 
-/** What to do and whom to call. Throws for a hazard without words: an emergency is never silent. */
+/** Throws for a hazard without text: an emergency must never be silent. */
 export function emergencyText(hazard: string, about: string | undefined): Emergency {
   const text = (about === undefined ? undefined : TEXTS[`${hazard} ${about}`]) ?? TEXTS[hazard];
   if (!text) throw new Error(`no words for the emergency ${hazard}`);
   return text;
 }
 
-/** The line in another language; undefined for English. */
+/** Undefined for English. */
 export function emergencyLine(language: string, hazard: string, about: string | undefined): string | undefined {
   const lines = LINES[language];
   return (about === undefined ? undefined : lines?.[`${hazard} ${about}`]) ?? lines?.[hazard];

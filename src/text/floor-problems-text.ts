@@ -2,6 +2,7 @@
 
 import type { Problem } from '../reply/reply.ts';
 import { type Got, problem } from './length-problems-text.ts';
+import { byUnits } from './units-text.ts';
 
 export function gapLeavesNothing(room: string, gap: string): Problem {
   return {
@@ -23,41 +24,38 @@ export function tooManyPlanks(planks: number, most: number): Problem {
   return {
     option: 'plank',
     got: `${planks} planks`,
-    expected: `An ask is at most ${most} planks: ask room by room, or check the plank’s size and its unit.`,
+    expected: `That’s over ${most} planks at once: ask room by room, or check the plank’s size and unit.`,
   };
 }
 
-/** `near`: the name that is the likeliest meant. */
+/** `near`: the likeliest name. */
 export function noSuchRoom(got: string, names: readonly string[], near: string): Problem {
   return {
     option: 'only',
     got,
-    expected: `There is no room of that name; told were: ${names.join(', ')}.`,
+    expected: `There’s no room called that. You gave: ${names.join(', ')}.`,
     fix: near,
   };
 }
 
-/** A room of a direction that is none of the rooms told, or has no such wall. */
+/** A direction for a room that isn't there, or along a wall it doesn't have. */
 export function noSuchDirection(got: string, names: readonly string[]): Problem {
   return {
     option: 'direction',
     got,
-    expected: `Each room told its own way is one of ${names.join(', ')}, and a wall one of its walls: “${names[0] ?? 'hall'} long”.`,
+    expected: `To run one room its own way, name the room (${names.join(', ')}) and the way or one of its walls: “${names[0] ?? 'hall'} long”.`,
     fix: 'long',
   };
 }
 
-/** Rooms of one floor told to run different ways. */
 export function directionDivided(got: string, rooms: readonly string[]): Problem {
   return {
     option: 'direction',
     got,
-    expected: `The floor runs on between ${rooms.join(' and ')}, so its rows run one way there: tell one of them, or let the floor stop in a doorway between.`,
+    expected: `The floor runs on between ${rooms.join(' and ')}, so its rows run one way there: name just one of them, or let the floor stop in a doorway between.`,
     fix: 'long',
   };
 }
-
-// The texts about herringbone floors that cannot be laid as asked.
 
 /** `plank` as typed. */
 export function clickInHerringbone(plank: string): Problem {
@@ -114,25 +112,23 @@ export function notResumed(pattern: string): Problem {
     option: 'pattern',
     got: pattern,
     expected:
-      'A floor is gone on with row by row; a herringbone has no rows: count the boards you still need by laying out the part that is left as a room of its own.',
+      'A herringbone has no rows to continue. Give the part that is left as its own room to count the boards you still need.',
     fix: 'half',
   };
 }
-
-// The texts about doorways and things in a room that cannot be read, or do not go together with the rooms.
 
 export function doorwayRunsOn(one: string, other: string): string {
   return `doorway ${one} to ${other}: the floor runs on through it; add “stops” for a transition strip`;
 }
 
 export function wallTaken(thickness: string): string {
-  return `Assuming walls ${thickness} thick at doorways (a stud with board on both sides); add “5 in thick” where one differs`;
+  return `Assuming walls ${thickness} thick at doorways (a stud with board on both sides); add “${byUnits('5 in', '130 mm')} thick” where one differs`;
 }
 
 export function homeDoorwayUnread(read: Got, most: number, fix: string): Problem {
   return problem(
     read,
-    `A doorway is its two rooms, its width, and where it is: “hall to bedroom 32 in, 18 in from the left corner of wall 2”; then “runs on” or “stops”, and the wall if you like: “5 in thick”. At most ${most}, with ; between. Or “none”.`,
+    `A doorway is its two rooms, its width, and where it is: “hall to bedroom ${byUnits('32 in, 18 in', '80 cm, 45 cm')} from the left corner of wall 2”; then “runs on” or “stops”, and the wall if you like: “5 in thick”. At most ${most}, with ; between. Or “none”.`,
     fix,
   );
 }
@@ -140,19 +136,19 @@ export function homeDoorwayUnread(read: Got, most: number, fix: string): Problem
 export function standingUnread(read: Got, most: number, fix: string): Problem {
   return problem(
     read,
-    `What planks go round is its name, its two sides and its place: “island 3 x 6 ft at 4' from left, 5' from bottom of living”, or “30 in from wall 2”, or “at wall 3”, or “centred”. At most ${most}, with ; between. Or “none”.`,
+    `What planks go round is its name, its two sides and its place: “island ${byUnits("3 x 6 ft at 4' from left, 5' from bottom of living”, or “30 in", '90 x 180 cm at 1.2 m from left, 1.5 m from bottom of living”, or “75 cm')} from wall 2”, or “at wall 3”, or “centred”. At most ${most}, with ; between. Or “none”.`,
     fix,
   );
 }
 
-/** A doorway whose room, wall or place is none of the rooms told. */
+/** A doorway whose room, wall or position isn't in the rooms given. */
 export const DOORWAY_WRONG = {
-  'no room': (names: readonly string[]) => `A doorway lies between two of the rooms told: ${names.join(', ')}.`,
+  'no room': (names: readonly string[]) => `A doorway lies between two of your rooms: ${names.join(', ')}.`,
   'one room': () => 'A doorway lies between two different rooms.',
   'no wall': (room: string, walls: number) =>
-    `${room} has walls 1 to ${walls}, numbered round against the clock from the first side told.`,
+    `${room} has walls 1 to ${walls}, numbered counterclockwise from the first side you gave.`,
   notGiven: () =>
-    'For the floor to run on, tell in which wall the doorway is: “wall 2 of hall, 18 in from the left”. Or let it stop there.',
+    `For the floor to run on, say which wall the doorway is in: “wall 2 of hall, ${byUnits('18 in', '45 cm')} from the left”. Or let it stop there.`,
   slanted: (room: string, wall: number | undefined) =>
     `Doorways are worked out in walls along the sides of a room; ${wall === undefined ? 'that wall' : `wall ${wall}`} of ${room} is slanted.`,
   'too wide': (width: string, room: string, wall: number | undefined, length: string) =>
@@ -162,33 +158,32 @@ export const DOORWAY_WRONG = {
   apart: (by: string | undefined) =>
     `As the other doorways place the rooms, the two sides of this one ${by === undefined ? 'do not meet' : `miss each other by ${by}`}: check where it is, or let it stop there.`,
   overlap: (one: string, other: string) =>
-    `Placed by this doorway, ${one} and ${other} would lie on one another: tell where it is in both rooms (“12 in from the left of wall 4 of ${other}”), or let it stop there.`,
+    `Placed by this doorway, ${one} and ${other} would overlap: say where it is in both rooms (“${byUnits('12 in', '30 cm')} from the left of wall 4 of ${other}”), or let it stop there.`,
 } as const;
 
-/** A thing that has no place in the rooms told. */
+/** A fixture that doesn't fit into the rooms given. */
 export const STANDING_WRONG = {
-  'no room': (names: readonly string[]) => `There is no room of that name; told were: ${names.join(', ')}.`,
+  'no room': (names: readonly string[]) => `There’s no room called that. You gave: ${names.join(', ')}.`,
   'which room': (names: readonly string[]) =>
-    `Tell in which room it is, “of ${names[0] ?? 'hall'}”: ${names.join(', ')}.`,
+    `Say which room it is in, “of ${names[0] ?? 'hall'}”: ${names.join(', ')}.`,
   'no wall': (room: string, walls: number) =>
     `${room} has walls 1 to ${walls}; a thing is placed from a wall along a side of the room.`,
-  'placed twice': () => 'One distance tells how far right it is, another how far up: two told the same.',
-  unplaced: () => "Tell how far it is from two sides: “4' from left, 5' from bottom”, or “centred” for the other one.",
+  'placed twice': () => 'One distance says how far right it is, the other how far up. Both of yours say the same one.',
+  unplaced: () =>
+    `Say how far it is from two sides: “${byUnits("4' from left, 5' from bottom", '1.2 m from left, 1.5 m from bottom')}”, or “centred” for the other one.`,
   outside: (room: string) => `It does not lie within ${room}: check its sides and its distances.`,
   overlap: (other: string) => `It lies on ${other}: check where both are.`,
-  parts: () => 'It would take the room apart into two: tell the parts as rooms of their own.',
+  parts: () => 'It would split the room in two: give each part as its own room.',
 } as const;
 
 export function wrong(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return problem({ option, got }, expected, fix);
 }
 
-// The texts about a floor begun that cannot be read, or cannot lie as told.
-
 export const SO_FAR_NOTES = {
-  unused: (words: string) => `not used of what was told so far: “${words}”`,
+  unused: (words: string) => `not used from what you said: “${words}”`,
   noEnd: (length: string) =>
-    `offcut ${length}: which end of its plank was not told, so it is used between two walls only; add “left” or “right”`,
+    `offcut ${length}: I don’t know which end of its plank it is, so it’s used only between two walls; add “left” or “right”`,
 } as const;
 
 export function soFarUnread(read: Got, metric: boolean): Problem {
@@ -197,7 +192,7 @@ export function soFarUnread(read: Got, metric: boolean): Problem {
     : 'row 7 ended at 31 1/4 in, broke one, 22 planks left, offcuts: 18 in left, 31 in right';
   return problem(
     read,
-    `Tell how far it is laid and what is left: “${example}”. An offcut is told with the end of its plank that it has, left or right as you look along the row.`,
+    `How far is it laid, and what is left? For example “${example}”. For each offcut, say which end of the plank it has, left or right as you look along the row.`,
     example,
   );
 }
@@ -211,13 +206,13 @@ export function noSuchRow(got: string, room: string, rows: number, fix: string):
 }
 
 export function noSuchRoomSoFar(got: string, names: readonly string[], fix: string): Problem {
-  return problem({ option: 'so-far', got }, `Rows are told of one of the rooms: ${names.join(', ')}.`, fix);
+  return problem({ option: 'so-far', got }, `Say the row and its room, one of these: ${names.join(', ')}.`, fix);
 }
 
 export function rowMisfits(got: string, run: string, planned: string, fix: string): Problem {
   return problem(
     { option: 'so-far', got },
-    `That row runs ${run} from wall to wall; with pieces as told it would not come out. The plan ends it with ${planned}. Measure its last piece again, or check the sides of the room.`,
+    `That row runs ${run} from wall to wall; your pieces don’t add up to that. The plan ends it with ${planned}. Measure its last piece again, or check the sides of the room.`,
     fix,
   );
 }
@@ -229,7 +224,7 @@ export function allLaid(got: string, fix: string): Problem {
 export function slantedNotResumed(option: 'room' | 'direction', got: string, fix: string): Problem {
   return problem(
     { option, got },
-    `The rest of a floor is worked out for rooms of right angles with rows along a wall; here ${option === 'room' ? 'walls' : 'rows'} lie at a slant. Measure the part that is left and ask for it as a room of its own with “floor planks”.`,
+    `The rest of a floor is worked out for rooms of right angles with rows along a wall; here the ${option === 'room' ? 'walls' : 'rows'} are slanted. Measure the part that is left and give it as its own room to “floor planks”.`,
     fix,
   );
 }
@@ -237,7 +232,7 @@ export function slantedNotResumed(option: 'room' | 'direction', got: string, fix
 export function oneFloor(got: string, floor: string, fix: string): Problem {
   return problem(
     { option: 'so-far', got },
-    `${got} lies in one floor with other rooms (${floor}), whose rows go on: tell the last row that is laid, “${got} row 7 is laid”.`,
+    `${got} lies in one floor with other rooms (${floor}), whose rows go on: say the last row that is laid, “${got} row 7 is laid”.`,
     fix,
   );
 }

@@ -1,19 +1,20 @@
-/** What is said about hazards that are no emergency: why work stops, the line beside an answer, and what clears it. */
+/** Text about hazards that aren't emergencies: why work stops, the line added to an answer, and what clears it. */
 
 import type { Caution } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
+import { byUnits } from './units-text.ts';
 
 interface HazardWords {
-  /** Why nothing is worked out. */
+  /** Why nothing is computed. */
   readonly why: string;
   readonly call: string;
-  /** One line beside an answer that it does not stop. */
+  /** Added to an answer that the hazard doesn't block. */
   readonly note: string;
-  /** The line where what is asked about has one of its own. */
+  /** Notes for particular subjects of a question. */
   readonly notes?: Readonly<Record<string, string>>;
-  /** The direct answer to a question, and the rest in two or three sentences; by what is asked about it. */
+  /** The direct answer to a question and two or three more sentences, by the subject of the question. */
   readonly answers: Readonly<Record<string, readonly [direct: string, more: string]>>;
-  /** What to type once it is so. */
+  /** What to type once that is the case. */
   readonly clears: string;
 }
 
@@ -54,7 +55,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       ],
       engine: [
         'No: no fuel-burning engine or unvented heater indoors or in a garage, open door or not.',
-        'Its carbon monoxide can’t be smelled and kills within minutes. Generators stand outdoors, 20 ft or more from doors and windows, exhaust away from the house; use electric tools and heaters inside. One is running now, or anybody has a headache? Everybody out, then call.',
+        `Its carbon monoxide can’t be smelled and kills within minutes. Run a generator outdoors, ${byUnits('20 ft', '6 m')} or more from doors and windows, exhaust away from the house. Use electric tools and heaters inside. One is running now, or anybody has a headache? Everybody out, then call.`,
       ],
     },
     clears: 'fire department cleared it',
@@ -112,7 +113,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       ],
       lifting: [
         'Not alone: get help or movers, and know its weight first.',
-        'An appliance dolly with straps, sliders or a pry bar and cribbing, two or more people, nobody below it on stairs. A cast-iron tub often weighs more than 300 lb, and may be broken up in place instead, with goggles and ear protection. A floor that sags under it needs a contractor first.',
+        `An appliance dolly with straps, sliders or a pry bar and cribbing, two or more people, nobody below it on stairs. A cast-iron tub often weighs more than ${byUnits('300 lb', '140 kg')}, and may be broken up in place instead, with goggles and ear protection. A floor that sags under it needs a contractor first.`,
       ],
     },
     notes: {
@@ -162,7 +163,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       ],
       valve: [
         'Most fixtures have their own shutoff; the main one is at the meter or where the line comes in.',
-        'Look below the sink, behind the toilet, and behind the washer or the fridge. Close it and open the faucet before you disconnect anything. One that sticks, drips or won’t close is never forced: close the main and have it replaced before the floor goes in.',
+        'Look below the sink, behind the toilet, and behind the washer or the fridge. Close it and open the faucet before you take anything apart. One that sticks, drips or won’t close is never forced: close the main and have it replaced before the floor goes in.',
       ],
     },
     clears: 'plumber fixed it',
@@ -198,7 +199,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       ],
       load: [
         'Not in one heap: spread it along walls and over several rooms, flat and low.',
-        'Upper floors of houses are often designed for 30 to 40 lb per square foot (the model code for US homes, IRC table R301.5), and a stack of tile or plank boxes can pass that. Add up the weights on the boxes; for anything heavier, or a floor that sags or bounces, ask a structural engineer first.',
+        `Upper floors of houses are often designed for ${byUnits('30 to 40 lb per square foot', '150 to 200 kg/m²')} (the model code for US homes, IRC table R301.5), and a stack of tile or plank boxes can pass that. Add up the weights on the boxes; for anything heavier, or a floor that sags or bounces, ask a structural engineer first.`,
       ],
       panel: [
         'Soft or black means wet: find the water, then open it up.',
@@ -214,7 +215,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     answers: {
       '': [
         'Take it for asbestos until a lab says it isn’t.',
-        'Looks don’t tell. Don’t sand, scrape, drill, saw, break or dry-sweep it; keep it whole, and have floor, backing and glue sampled. Sound and left alone, it is little danger.',
+        'You can’t see it. Don’t sand, scrape, drill, saw, break or dry-sweep it; keep it whole, and have floor, backing and glue sampled. Sound and left alone, it is little danger.',
       ],
       cover: [
         'Yes, as a rule: sound old flooring may stay and be covered.',
@@ -222,7 +223,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
       ],
       disturbed: [
         'Stop, leave the room, and keep everybody out of it.',
-        'Don’t sweep or vacuum: a household vacuum spreads the fibers. Switch off heating and fans, close the door, leave dusty clothes there, wash, and have dust and floor tested. One short exposure is seldom harmful; tell your doctor.',
+        'Don’t sweep or vacuum: a household vacuum spreads the fibers. Switch off heating and fans, close the door, leave dusty clothes there, wash, and have dust and floor tested. One short exposure is seldom harmful; let your doctor know.',
       ],
       remove: [
         'Not before a test: old resilient flooring and its glue may hold asbestos.',
@@ -262,7 +263,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     answers: {
       '': [
         'No nails, screws or cuts until the tubes or cables are mapped.',
-        'A thermal camera shows them while the heating warms up; pictures from the installation help. Float the floor instead, and keep the surface within what the plank’s maker allows (80–85 °F, 27–29 °C).',
+        `A thermal camera shows them while the heat comes on. Photos from when they went in help too. Float the floor instead, and keep the surface within what the plank’s maker allows (${byUnits('80–85 °F, 27–29 °C', '27–29 °C')}).`,
       ],
     },
     clears: 'tubes are mapped',
@@ -286,7 +287,7 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     answers: {
       '': [
         'Cover or block it whenever you leave, even for a minute.',
-        'Plywood of 3/4 in, larger than the hole all around, screwed down and marked HOLE. Never step between joists, light the room, keep children and pets out, and put a rail at an open stair.',
+        `Plywood of ${byUnits('3/4 in', '18 mm')}, larger than the hole all around, screwed down and marked HOLE. Never step between joists, light the room, keep children and pets out, and put a rail at an open stair.`,
       ],
       stairs: [
         'Nobody uses stairs without treads or rail: block top and bottom whenever you stop.',
@@ -310,12 +311,12 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
   },
   mold: {
     why: 'Mold: it is removed and its water stopped before anything goes over it.',
-    call: 'a professional for more than about 10 sq ft (1 m²), after sewage, or with asthma or allergies in the house',
-    note: 'Mold: stop its water, remove it and dry everything before anything goes over it; over about 10 sq ft is for a professional.',
+    call: `a professional for more than about ${byUnits('10 sq ft (1 m²)', '1 m²')}, after sewage, or with asthma or allergies in the house`,
+    note: `Mold: stop its water, remove it and dry everything before anything goes over it; over about ${byUnits('10 sq ft', '1 m²')} is for a professional.`,
     answers: {
       '': [
         'Remove it, don’t cover it: stop the water, clean it off, dry, and only then lay a floor.',
-        'Up to about 10 sq ft (1 m²): gloves, N95 mask, goggles; scrub wood with detergent and water, throw out pad, carpet and drywall it has grown into, dry within 24–48 hours. Bleach doesn’t reach what has grown into wood. Soft wood is rot: have it looked at.',
+        `Up to about ${byUnits('10 sq ft (1 m²)', '1 m²')}: gloves, N95 mask, goggles; scrub wood with detergent and water, throw out pad, carpet and drywall it has grown into, dry within 24–48 hours. Bleach doesn’t reach what has grown into wood. Soft wood is rot: have it looked at.`,
       ],
     },
     clears: 'mold was removed',
@@ -352,24 +353,22 @@ function wordsOf(hazard: string): HazardWords {
   return words;
 }
 
-/** Why a hazard stops work, and whom to call. Throws for one without words: a refusal is never silent. */
+/** Throws for a hazard without text: a refusal must never be silent. */
 export function stopText(hazard: string): { readonly why: string; readonly call: string } {
   const { why, call } = wordsOf(hazard);
   return { why, call };
 }
 
-/** The line beside an answer, with the words that set it off; `before` where they were told earlier. */
+/** Quotes the words that triggered it; `before` if they were typed earlier. */
 export function noteText(hazard: string, words: string, before = false, about = ''): string {
   const { note, notes } = wordsOf(hazard);
   return `${before ? rememberedLine(words) : wroteText(words)} ${notes?.[about] ?? note}`;
 }
 
-/** A hazard as a caution beside a refusal. */
 export function hazardCaution(hazard: string): Caution {
   return { topic: hazard, text: wordsOf(hazard).note };
 }
 
-/** The answer to a question about a hazard. */
 export function hazardAnswer(
   hazard: string,
   about: string | undefined,
@@ -379,12 +378,10 @@ export function hazardAnswer(
   return { headline, text, call };
 }
 
-/** What ends it: the fact to type. */
 function clearsText(hazard: string): string {
   return wordsOf(hazard).clears;
 }
 
-/** The words that set it off. */
 export function wroteText(words: string): string {
   return `You wrote “${quoted(words)}”.`;
 }
@@ -397,15 +394,14 @@ export function rememberedLine(words: string): string {
   return `You wrote earlier: “${quoted(words)}”.`;
 }
 
-/** That a fact is taken as it was given. */
 export function clearedNote(words: string): string {
-  return `“${quoted(words)}” is taken as given`;
+  return `“${quoted(words)}” is used as you gave it`;
 }
 
 export const HAZARD_WORDS = {
   call: 'Who to call',
   emergency: 'This comes first',
-  /** Asked where a misspelled word may be either. */
+  /** Asks which one a misspelled word is. */
   either: (typed: string, hazard: string, other: string): string =>
     `Is “${quoted(typed)}” ${hazard}, or ${other}? Type it again with that word.`,
   cleared: (words: string): string => `Good: “${quoted(words)}” is noted.`,

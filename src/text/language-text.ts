@@ -1,10 +1,10 @@
-/** Text about sentences: how words were understood, what is asked back, and what can't be worked out yet. */
+/** Text about sentences: how they were understood, what is asked back, and what can't be computed yet. */
 
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 
 export function sentenceTooLong(most: number): string {
-  return `At most ${most} characters are read as a sentence: ask in parts, or with options such as “room:” and “plank:”.`;
+  return `At most ${most} characters are read as a sentence: send it in parts, or use options such as “room:” and “plank:”.`;
 }
 
 export function speltNote(got: string, right: string): string {
@@ -12,7 +12,7 @@ export function speltNote(got: string, right: string): string {
 }
 
 export function aboutNote(): string {
-  return 'figures given as “about” are taken as they stand';
+  return '“about” is left out: the numbers count as exact';
 }
 
 export function plankByNoWord(typed: string): string {
@@ -20,7 +20,11 @@ export function plankByNoWord(typed: string): string {
 }
 
 export function repeatedNote(got: string): string {
-  return `“${got}”: the sizes told are taken for them`;
+  return `“${got}”: using the sizes you gave for them`;
+}
+
+export function builtInNote(sides: string): string {
+  return `Assuming no plank goes under the ${sides}, which is left out as a corner.`;
 }
 
 export function wasteNote(percent: string): string {
@@ -36,60 +40,60 @@ export function unusedNote(things: readonly string[]): string {
 }
 
 export function laterNote(topic: string): string {
-  return `${topic} is not worked out here yet: this answers the planks alone`;
+  return `${topic} isn’t something I work out yet: this answer is about the planks`;
 }
 
 export function roomNotGiven(): string {
-  return 'Which room? Tell its two sides, or walk round its walls.';
+  return 'Which room? Give its length and width.';
 }
 
 export function roomRole(typed: string): string {
-  return `Is ${typed} the size of a room or of a plank? Tell the room’s two sides.`;
+  return `Is ${typed} the size of a room or of a plank? Give the room’s length and width.`;
 }
 
 export function roomEither(): string {
-  return 'Two sizes are told with “or” between them: tell the one that is meant.';
+  return 'You gave two sizes with “or” between them. Which one do you mean?';
 }
 
 export function roomCounts(got: string): string {
-  return `“${got}” and the sizes told do not agree: tell two sides for each room.`;
+  return `“${got}” and the sizes you gave don’t agree: give each room’s length and width.`;
 }
 
 export function roomUnsized(name: string): string {
-  return `No size is told for “${name}”: tell its two sides, or leave it out.`;
+  return `How large is “${name}”? Give its length and width, or leave it out.`;
 }
 
 export function roomTurned(got: string): string {
-  return `“${got}” may change the floor: tell just the sides of what is to be laid.`;
+  return `“${got}” may change the floor: give just the sides of the part you’ll lay.`;
 }
 
 export function plankNotGiven(): string {
-  return 'Which plank? Tell its width and length, and how many or what area a carton holds.';
+  return 'Which plank? Give its width and length, and how many are in a box or what it covers.';
 }
 
 export function plankRole(typed: string): string {
-  return `Is ${typed} the size of the plank? Tell its width and length with a unit, and what a carton holds.`;
+  return `Is ${typed} the size of the plank? Give its width and length with a unit, and what is in a box.`;
 }
 
 export function plankUnit(typed: string): string {
-  return `${typed} has no unit, and no plank is that large in inches: tell it with mm, cm or in.`;
+  return `${typed} has no unit, and no plank is that large in inches: add mm, cm or in.`;
 }
 
 export function plankTwice(one: string, other: string): string {
-  return `Two plank sizes are told, ${one} and ${other}: ask about one at a time.`;
+  return `You gave two plank sizes, ${one} and ${other}. Ask about one at a time.`;
 }
 
 export function layoutUnknown(option: string, got: string): string {
   return option === 'pattern'
-    ? `“${got}” is not a pattern worked out here: stair-step, half, thirds, offcut-first and scattered are.`
-    : `What is told of ${option} is not plain (“${got}”): tell it once, with its value.`;
+    ? `“${got}” isn’t a pattern I know. I know stair-step, half, thirds, offcut-first and scattered.`
+    : `I’m not sure about ${option} (“${got}”): give it once, with its value.`;
 }
 
 export function unplacedFigure(got: string): string {
-  return `It is not plain what “${got}” is the measure of: say it with its option’s name, or leave it out.`;
+  return `What is “${got}” the size of? Put the option’s name in front, or leave it out.`;
 }
 
-/** A topic that is understood and has no command yet; `told` is what was read of it. */
+/** A topic without a command; `optionTexts` is what was read of it. */
 export function notYet(text: string, topic: string, optionTexts: ReadonlyMap<string, string>): Problem {
   const read = [...optionTexts].map(([option, value]) => `${option} ${value}`).join(', ');
   return {
@@ -99,7 +103,10 @@ export function notYet(text: string, topic: string, optionTexts: ReadonlyMap<str
   };
 }
 
-/** A topic whose options decide too much to be taken from a sentence; `fix` is the line with all of them, where they were told. */
+/**
+ * A topic where too much depends on the details to read them from a sentence; `fix` is the line with all of them, if
+ * they were given.
+ */
 export function byOptions(
   text: string,
   topic: string,
@@ -116,35 +123,33 @@ export function byOptions(
   };
 }
 
-/** A sentence taken for a command, and what it was taken to say. */
 export function readAsCommand(command: string, what: string): string {
   return `read as “${command}”: ${what}`;
 }
 
-/** A sentence in which nothing is asked. */
 export function nothingRequested(text: string): Problem {
   return {
     option: 'ask',
     got: quoted(text),
     expected:
-      'Nothing to work out was found in this. Ask how many boxes a room takes, with its length and width and what a box of planks says; or about trim, tear-out, the subfloor, a tape sum or safety; or type “help”.',
+      'I didn’t understand that. Ask how many boxes a room takes, with its length and width and what the box says. Or ask about trim, tear-out, the subfloor or safety, or type “help”.',
   };
 }
 
-/** Said right below the headline of an answer that was worked out with a plank of ours. */
+/** Shown right below the headline of an answer with an example plank. */
 export function exampleTaken(plank: string): string {
-  return `With an example plank, not yours: ${plank}. Put the size and carton of yours in its place before you buy.`;
+  return `With an example plank, not yours: ${plank}. Put in your own plank’s size and box before you buy.`;
 }
 
-/** What is asked back, with the whole line to type where there is one. */
+/** With the whole line to type if there is one. */
 export function questionBack(option: string, got: string, expected: string, fix: string | undefined): Problem {
   return { option, got: quoted(got), expected, fix };
 }
 
 export function priceNote(price: string): string {
-  return `Taking the price as ${price}.`;
+  return `Assuming the price is ${price}.`;
 }
 
 export function cartonAreaNote(area: string): string {
-  return `Taking a box to cover ${area}.`;
+  return `Assuming a box covers ${area}.`;
 }

@@ -1,6 +1,6 @@
-/** Text of the share page: around the sheets, beside what can be ticked or entered, and where there is no page. */
+/** Text of the share page: around the sheets, next to what can be checked off or entered, and on pages without a sheet. */
 
-/** What each sheet is called on the page. */
+/** Titles of the sheets on the page. */
 export const PAGE_SECTIONS = {
   shopping: 'To buy',
   tearout: 'Tear-out',
@@ -10,7 +10,7 @@ export const PAGE_SECTIONS = {
   cuts: 'Saw card',
 } as const;
 
-/** What somebody with the page may do. */
+/** What someone with the link may do. */
 export const PAGE_ROLES = {
   look: 'You can look at it and print it.',
   tick: 'You can tick things off and leave notes.',
@@ -20,10 +20,10 @@ export const PAGE_ROLES = {
 export const PAGE = {
   until: (when: string) => `This page is open until ${when}.`,
   made: (when: string) => `Worked out ${when}.`,
-  sections: 'On this page',
-  top: 'Up to the list',
+  next: 'Do this next',
+  back: 'Back to everything',
   pieces: 'Straight to the pieces',
-  cautions: 'Take care',
+  cautions: 'Safety',
   assumed: 'How it was read',
   sources: 'Where the figures come from',
   refusal: 'This is not safe to work out from here',
@@ -32,15 +32,15 @@ export const PAGE = {
   problem: 'That could not be done yet',
   read: 'Read',
   nothing: '(nothing)',
-  type: 'Tell it like this',
-  nothingHere: 'There is nothing to show yet. Once there is something to do, it is here.',
+  type: 'Say it like this',
+  nothingHere: 'Nothing to show yet. Once there is something to do, you’ll find it here.',
   first: 'Local code and makers’ instructions come first.',
   take: 'Take it with you',
   letter: 'PDF, letter paper',
   a4: 'PDF, A4 paper',
   csv: (list: string) => `${list} as a table (CSV)`,
   json: 'Everything as data (JSON)',
-  print: 'To keep it on paper, print this page.',
+  print: 'For paper, take the PDF: it has every sheet.',
 } as const;
 
 export const PAGE_TICKS = {
@@ -52,9 +52,9 @@ export const PAGE_TICKS = {
   left: (count: number) => (count === 1 ? '1 thing is not saved yet.' : `${count} things are not saved yet.`),
   stale: 'The lists have changed since this page was opened.',
   fresh: 'Show the new ones',
-  ended: 'This page has ended or was stopped. What is not saved yet cannot be saved any more.',
-  lost: 'not saved: the page has ended. Tell it to whoever sent the link.',
-  others: 'Something else can be told here',
+  ended: 'This page has ended or was stopped. What isn’t saved yet can’t be saved anymore.',
+  lost: 'not saved: the page has ended. Pass it on to whoever sent the link.',
+  others: 'Say something else here',
 } as const;
 
 export const PAGE_SAW = {
@@ -79,7 +79,7 @@ export const PAGE_SAW = {
   far: 'side of the next row',
   longSide: {
     back: 'long point at the back, against the fence',
-    face: 'long point at the face, towards you',
+    face: 'long point at the face, toward you',
     near: 'longer on the side of the row before',
     far: 'longer on the side of the next row',
   },
@@ -102,41 +102,66 @@ export const PAGE_NOTES = {
   unknown: {
     option: 'ask',
     got: '',
-    expected: 'The page sent something that is not understood here. Open it again.',
+    expected: 'The page sent something I couldn’t read. Open it again.',
     fix: 'Open the page again',
   },
   noTick: {
     option: 'ask',
     got: '',
-    expected: 'This is no longer on the list: the list has changed since the page was opened.',
+    expected: 'This is no longer on the list: it changed after you opened the page.',
     fix: 'Open the page again',
   },
   noQuestion: {
     option: 'ask',
     got: '',
-    expected: 'This is not asked for any more.',
+    expected: 'Nobody needs this one anymore.',
     fix: 'Open the page again',
   },
 } as const;
 
-/** Pages for whoever has no page: the same words whatever the reason. */
+/** The handbook as pages that anybody can open. */
+export const HANDBOOK_PAGES = {
+  title: 'Floor handbook',
+  about: (count: number) =>
+    `${count} questions about replacing a floor yourself, each with its answer, its figures and where they come from.`,
+  named: (title: string) => `${title} · Floor handbook`,
+  topics: 'Topics',
+  topic: (name: string) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`,
+  all: 'All questions',
+  units: { us: 'In feet and inches', metric: 'In metric' },
+  exact: (question: string) => `To be exact: ${question}`,
+  more: 'More on this',
+  figures: 'Figures',
+  columns: ['Figure', 'Value', 'Standing', 'Source'],
+  standing:
+    'Published: read in the source. Reported: read in a page that reports it. Common practice: a habit of the trade. From memory: confirm it before you rely on it.',
+  near: 'Close to this',
+  same: (topic: string) => `More about ${topic}`,
+  first: 'Local code and your maker’s instructions come first.',
+} as const;
+
+/** The same words whatever the reason. */
 export const NO_PAGE = {
   missing: {
     title: 'No page here',
-    text: 'This link leads nowhere, or not any more. Ask whoever sent it for a new one, and tell them what you ticked that was not saved yet.',
+    text: 'This link doesn’t work, or not anymore. Ask whoever sent it for a new one, and mention what you ticked that wasn’t saved yet.',
   },
-  moved: { title: 'Over there', text: 'The page is at the same address without the slash at its end.' },
-  large: { title: 'Too long', text: 'That was longer than anything the page sends. Write less.' },
+  noEntry: {
+    title: 'No such page',
+    text: 'The handbook has no page at this address. Its first page lists all questions: /handbook.',
+  },
+  moved: { title: 'One slash too many', text: 'The page is at the same address without the slash at its end.' },
+  large: { title: 'Too long', text: 'That was too long. Write less.' },
   fault: { title: 'That went wrong', text: 'Something went wrong on our side. Try again in a minute.' },
   instead: 'Nothing to show yet',
-  often: { title: 'Too often', text: 'That was very often. Wait a minute, then open it again.' },
+  often: { title: 'Too many tries', text: 'That was a lot of tries at once. Wait a minute, then open it again.' },
   method: { title: 'Not here', text: 'Pages here can be opened, ticked and written to, and nothing else.' },
   elsewhere: {
-    title: 'From elsewhere',
-    text: 'That did not come from the page itself, so nothing was changed. Open the page and do it there.',
+    title: 'Not from this page',
+    text: 'That didn’t come from the page itself, so nothing changed. Open the page and do it there.',
   },
   outage: {
     title: 'Not just now',
-    text: 'What is kept cannot be reached at the moment, so nothing was changed. Try again in a minute.',
+    text: 'Your project can’t be reached just now, so nothing changed. Try again in a minute.',
   },
 } as const;

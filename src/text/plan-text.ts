@@ -1,8 +1,9 @@
-/** Text of the plan for the whole job: stages, what must be true before each, tools, and hired trades. */
+/** Text of the plan for the whole job: stages, conditions for starting each, tools, and trades to hire. */
 
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
-/** A stage of the job: what to tick off before it begins, and what it takes. */
+/** A stage: what to check before it starts, and what it needs. */
 export interface StageWords {
   readonly name: string;
   readonly before: readonly string[];
@@ -43,7 +44,7 @@ export const PLAN_STAGES = {
     before: ['the cartons are ordered or the date is sure'],
     work: [
       'Measure every room, and the doors’ clearance over the new floor.',
-      'Ask the hauler what is taken and how it must be tied.',
+      'Ask the hauler what they’ll pick up and how to tie it.',
     ],
   },
   tearOut: {
@@ -106,16 +107,16 @@ export const STAGE_NOTES = {
   oldHouse: (margin: number) =>
     `The house was built up to ${margin} or in an unknown year: lift a corner first and stop at tile, sheet, paper or black glue.`,
   oldPaint: (year: number) => `Older than ${year}, or year unknown: test painted trim for lead before you pry it.`,
-  tile: 'Tile carries silica: have it taken out, or learn wet methods first.',
+  tile: 'Tile holds silica: have it removed, or learn wet methods first.',
   level: (hours: number) => `Pour the leveler and leave it ${hours} h, or what its bag says.`,
   acclimate: (hours: number) => `Leave them ${hours} h.`,
   concrete:
     'Concrete: test its moisture before anything goes on it; a 6 mil film under a plank without a barrier of its own, where its maker asks for it.',
   heatedScrews:
-    'Heated floor: no screw, nail or saw cut before its tubes or cables were found along their whole way; a licensed heating contractor knows how.',
+    'Heated floor: no screw, nail or saw cut until its tubes or cables are found along their whole run. A licensed heating contractor knows how.',
   heatedFloor: [
-    'Heated floor: a plank whose maker allows it; tubes or cables at least 1/2 in (13 mm) below it; off while you lay it, as long as the maker says.',
-    'Afterwards warm it up by 5 °F (3 °C) a day, the surface never over 80–85 °F (27–29 °C).',
+    `Heated floor: a plank whose maker allows it; tubes or cables at least ${byUnits('1/2 in (13 mm)', '13 mm')} below it; off while you lay it, as long as the maker says.`,
+    `Afterwards warm it up by ${byUnits('5 °F (3 °C)', '3 °C')} a day, the surface never over ${byUnits('80–85 °F (27–29 °C)', '27–29 °C')}.`,
   ],
 } as const;
 
@@ -140,6 +141,6 @@ export const TRADES = [
   'Suspected asbestos: an accredited inspector for samples, a licensed contractor for removal.',
   'Gas, water and electric lines that are cut, moved or found damaged: a licensed plumber, gas fitter or electrician.',
   'Joists that are cracked, notched or rotten: a licensed contractor or an engineer.',
-  'Sewage, or mold over about 10 sq ft: a water-damage company.',
+  `Sewage, or mold over about ${byUnits('10 sq ft', '1 m²')}: a water-damage company.`,
   'Paid painting or trim work in a home whose paint may hold lead (US: older than 1978): a lead-safe certified firm.',
 ] as const;

@@ -1,6 +1,8 @@
-/** Problems with planks and prices: what is expected where one could not be read, and how a doubtful one was read. */
+/** Problems with planks and prices that could not be read, and how ambiguous ones were interpreted. */
 
-/** A plank as this asker would type one: its size, and what a carton holds. */
+import { byUnits } from './units-text.ts';
+
+/** Its size and what is in a carton, as this user would type them. */
 export function plankSizeExample(metric: boolean): string {
   return metric ? '180 x 1220 mm' : '6 x 48 in';
 }
@@ -18,11 +20,11 @@ export function sizeMissing(): string {
 }
 
 export function sizeOutOfRange(): string {
-  return 'A plank is from 1 in (25 mm) to 1 m wide and at most 4 m (13 ft) long: is the unit the one you meant?';
+  return `A plank is from ${byUnits('1 in (25 mm) to 1 m wide and at most 4 m (13 ft)', '25 mm to 1 m wide and at most 4 m')} long: is the unit the one you meant?`;
 }
 
 export function cartonMissing(): string {
-  return 'How much is in a carton is not told: the number of planks, or the area it covers.';
+  return 'How much is in a box? Give the number of planks, or the area it covers.';
 }
 
 export function countOutOfRange(most: number): string {
@@ -30,19 +32,19 @@ export function countOutOfRange(most: number): string {
 }
 
 export function planksNotWhole(area: string, planks: string): string {
-  return `${area} a carton comes to ${planks} planks of this size, more than 2 % from a whole number: check the size, or tell the count.`;
+  return `${area} a carton comes to ${planks} planks of this size, more than 2% from a whole number: check the size, or give the count.`;
 }
 
 export function areaAgainstCount(printed: string, count: number, product: string): string {
-  return `${printed} a carton is printed, but ${count} planks of this size come to ${product}, more than 2 % apart: one of the figures is wrong.`;
+  return `${printed} a carton is printed, but ${count} planks of this size come to ${product}, more than 2% apart: one of the figures is wrong.`;
 }
 
 export function thickOutOfRange(): string {
-  return 'A plank is at most 1 in (25 mm) thick, and thicker than nothing.';
+  return `A plank is at most ${byUnits('1 in (25 mm)', '25 mm')} thick, and thicker than nothing.`;
 }
 
 export function notOfAPlank(): string {
-  return 'This says nothing of the size, the carton, the price, the thickness, the pad or the lock of a plank.';
+  return 'This isn’t a plank’s size, carton, price, thickness, pad or lock.';
 }
 
 export function priceOfWhat(): string {
@@ -50,7 +52,7 @@ export function priceOfWhat(): string {
 }
 
 export function priceMark(): string {
-  return 'A price has a mark or a code: $, €, £, USD, EUR, GBP, CAD, AUD or CHF.';
+  return 'A price needs a sign or a code: $, €, £, USD, EUR, GBP, CAD, AUD or CHF.';
 }
 
 export function priceTooHigh(most: string): string {
@@ -69,42 +71,38 @@ export function priceExample(currency: string): string {
   return `58 ${currency}`;
 }
 
-/** How a size without a unit was read. */
 export function sizeReadIn(typed: string, unit: string): string {
   return `${typed} read as ${unit}`;
 }
 
-/** A size typed with its longer side first. */
 export function sizeTurned(typed: string, width: string, length: string): string {
   return `${typed} read as ${width} wide, ${length} long`;
 }
 
-/** A number a carton that is no count of planks. */
+/** A number per carton that can't be a count of planks. */
 export function cartonAreaRead(typed: string, area: string): string {
   return `${typed} read as ${area} a carton`;
 }
 
-/** The planks in a carton, worked out from its area. */
 export function countFromArea(area: string, count: number): string {
   return `${area} a carton read as ${count} planks`;
 }
 
-/** A printed area that stands beside size × count. */
+/** The printed area counts even though size × count gives another. */
 export function areaStands(printed: string, count: number, product: string): string {
   return `a carton covers ${printed} as printed; ${count} planks of this size come to ${product}`;
 }
 
-/** A price a foot. */
 export function footPriceRead(typed: string): string {
   return `${typed} read as a price per sq ft`;
 }
 
-/** A lone length after the size. */
+/** A single length after the size. */
 export function thicknessRead(typed: string): string {
   return `${typed} read as the thickness`;
 }
 
-/** An amount without a currency, or finer than a cent. */
+/** An amount without a currency, or with fractions of a cent. */
 export function priceRead(typed: string, price: string): string {
   return `${typed} read as ${price}`;
 }

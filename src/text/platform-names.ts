@@ -1,4 +1,4 @@
-/** The platforms that people ask on: the one list of their names, and what each is called in a sentence. */
+/** The one list of platforms, and what each is called in a sentence. */
 
 const LABELS = { terminal: 'the terminal', discord: 'Discord', slack: 'Slack', web: 'web' } as const;
 
@@ -8,7 +8,6 @@ export const PLATFORM_NAMES = Object.keys(LABELS) as readonly PlatformName[];
 
 const CALLED: ReadonlyMap<string, string> = new Map(Object.entries(LABELS));
 
-/** An account as it is called: by its platform. */
 export function accountName(platform: string): string {
   return CALLED.get(platform) ?? platform;
 }

@@ -3,11 +3,12 @@
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 import { type Got, problem } from './length-problems-text.ts';
+import { byUnits } from './units-text.ts';
 
 export function notReadings(got: Got): Problem {
   return problem(
     got,
-    'A reading is a gap over a length, such as “3/16 in over 10 ft”, “high” before it for a hump, several with ; between. Or a grid: “grid 2 ft: 0 1/8 1/4; 0 1/4 3/8”.',
+    `A reading is a gap over a length, such as “${byUnits('3/16 in over 10 ft', '5 mm over 3 m')}”. Put “high” before it for a hump, and “;” between several. Or a grid: “${byUnits('grid 2 ft: 0 1/8 1/4; 0 1/4 3/8', 'grid 60 cm: 0 3 mm 6 mm; 0 6 mm 9 mm')}”.`,
   );
 }
 
@@ -40,7 +41,7 @@ export function gridDoubtful(got: Got, token: string, fix: string): Problem {
 }
 
 export function gridTooDeep(got: Got, token: string): Problem {
-  return problem(got, `A depth of ${token} is more than levelling is for: at most 12 in (300 mm).`);
+  return problem(got, `A depth of ${token} is too deep for leveler: at most ${byUnits('12 in (300 mm)', '300 mm')}.`);
 }
 
 export function gridCount(got: Got, most: number): Problem {
@@ -48,7 +49,7 @@ export function gridCount(got: Got, most: number): Problem {
 }
 
 export function gridUneven(got: Got, first: number, other: number): Problem {
-  return problem(got, `Every row has as many figures: one has ${first}, another ${other}.`);
+  return problem(got, `Each row needs the same number of figures: one has ${first}, another ${other}.`);
 }
 
 export function gridRead(rows: number, columns: number, unit: string): string {
@@ -56,7 +57,10 @@ export function gridRead(rows: number, columns: number, unit: string): string {
 }
 
 export function notARule(got: Got): Problem {
-  return problem(got, 'A rule is floating, nail-down, or a gap in a length from the maker, such as “1/8 in in 6 ft”.');
+  return problem(
+    got,
+    `A rule is floating, nail-down, or a gap in a length from the maker, such as “${byUnits('1/8 in in 6 ft', '3 mm in 2 m')}”.`,
+  );
 }
 
 export function notARamp(got: Got): Problem {
@@ -66,18 +70,16 @@ export function notARamp(got: Got): Problem {
 export function notAYield(got: Got): Problem {
   return problem(
     got,
-    'A bag’s figure is what it fills and weighs, such as “0.45 cu ft per 50 lb”, “13 L per 25 kg”, or “1.7 kg/m²/mm, 25 kg”.',
+    `A bag’s figure is what it fills and weighs, such as “${byUnits('0.45 cu ft per 50 lb”, “13 L per 25 kg', '13 L per 25 kg')}”, or “1.7 kg/m²/mm, 25 kg”.`,
   );
 }
-
-// The texts about lifting options that cannot be read.
 
 export function notALiftWay({ option, got }: Got): Problem {
   return {
     option,
     got: quoted(got),
     expected:
-      'The equation is for cartons or boxes, two hands, standing. Rolls, one hand, kneeling, carrying and the like are not worked out.',
+      'The equation is for cartons or boxes, two hands, standing. It doesn’t work for rolls, one hand, kneeling, carrying and the like.',
     fix: undefined,
   };
 }
@@ -99,8 +101,6 @@ export function notAStretch({ option, got }: Got): Problem {
   return { option, got: quoted(got), expected: 'How long you lift in one stretch: up to 8 h.', fix: undefined };
 }
 
-// The texts about moisture readings, water and time that cannot be read, and how doubtful ones were.
-
 export function notMoisture(got: Got, fix?: string): Problem {
   return problem(
     got,
@@ -117,9 +117,9 @@ export function notALimit(got: Got): Problem {
   return problem(got, 'A limit is usual, or the maker’s own figure in the unit of the readings.');
 }
 
-/** A limit for wood that wood must stay below. */
+/** A limit wetter than wood may ever be. */
 export function limitTooWet(got: Got, keepBelow: number): Problem {
-  return problem(got, `Wood is kept below ${keepBelow} %: no limit for a wood subfloor is as high.`);
+  return problem(got, `Wood is kept below ${keepBelow}%: no limit for a wood subfloor is as high.`);
 }
 
 const ON: Readonly<Record<'concrete' | 'gypsum' | 'screed' | 'tile', string>> = {
@@ -129,7 +129,7 @@ const ON: Readonly<Record<'concrete' | 'gypsum' | 'screed' | 'tile', string>> = 
   tile: 'the slab under the tile',
 };
 
-/** Readings on concrete, a screed or tile without the test that they come from. */
+/** Readings on concrete, screed or tile without the kind of test. */
 export function whichTest(got: Got, on: keyof typeof ON): Problem {
   return problem(
     got,
@@ -137,16 +137,14 @@ export function whichTest(got: Got, on: keyof typeof ON): Problem {
   );
 }
 
-/** A test for concrete where wood is told. */
 export function methodForWood(got: Got): Problem {
-  return problem(got, 'That test is for concrete, and a wood floor was told: which is it?');
+  return problem(got, 'That test is for concrete, and you said wood. Which is it?');
 }
 
-/** A carbide test on a screed of a kind that is not told. */
 export function whichScreed(got: Got): Problem {
   return problem(
     got,
-    'Which screed is it: cement or concrete (at most 2 % CM), or calcium sulfate, also called anhydrite (at most 0.5 % CM)? If the flooring’s maker prints a limit, tell that as limit.',
+    'Which screed is it: cement or concrete (at most 2% CM), or calcium sulfate, also called anhydrite (at most 0.5% CM)? If the flooring’s maker prints a limit, give that as limit.',
   );
 }
 
@@ -154,12 +152,12 @@ export function notABase(got: Got): Problem {
   return problem(got, 'What was measured: wood, concrete, a cement or anhydrite screed, or tile.');
 }
 
-/** What is taken where neither floor nor method is told, and nothing speaks of concrete. */
+/** The assumption if neither floor nor method is given and nothing suggests concrete. */
 export const METHOD_TAKEN =
   'Assuming a meter on a wood subfloor; on concrete, name the test (method: rh, chloride or cm)';
 
 export function notAMoistureShare(got: Got): Problem {
-  return problem(got, 'The flooring’s moisture is a figure from 1 to 40 %, or none where it is vinyl.');
+  return problem(got, 'The flooring’s moisture is a figure from 1 to 40%, or none where it is vinyl.');
 }
 
 export function methodUnit(method: string, unit: string, fix: string): Problem {
@@ -178,27 +176,27 @@ export function methodRead(unit: string, method: string): string {
 export function notWater(got: Got): Problem {
   return problem(
     got,
-    'What water was it: none, clean (supply, rain), grey (washing machine, dishwasher), or sewage (toilet, drain, flood)? If you cannot tell, type “unsure”.',
+    'What water was it: none, clean (supply, rain), gray (washing machine, dishwasher), or sewage (toilet, drain, flood)? If you don’t know, type “unsure”.',
     'unsure',
   );
 }
 
 export function notAnAge(got: Got): Problem {
-  return problem(got, 'Since when was it wet: hours or days, such as “30 hours” or “3 days”; none without a leak.');
+  return problem(
+    got,
+    'How long was it wet? Give hours or days, such as “30 hours” or “3 days”, or “none” if there was no leak.',
+  );
 }
-
-// The texts about a damage, a part of a floor, a sheet or a tube that cannot be read, and how doubtful ones
-// were.
 
 export function damageSizeMissing(got: Got): Problem {
   return problem(got, 'How large is the damage? Two sides, across and up, with x between them.');
 }
 
 export function placeMissing(got: Got): Problem {
-  return problem(got, 'Where is the damage? Tell how far it is from the left wall and from the bottom wall.');
+  return problem(got, 'Where is the damage? Say how far it is from the left wall and from the bottom wall.');
 }
 
-/** A hole and a notch in one joist, and nothing told of where they stand. */
+/** A hole and a notch in one joist without their distance. */
 export function holeApartNotGiven(least: string): Problem {
   return {
     option: 'hole-apart',
@@ -215,7 +213,7 @@ export function placeSide(got: Got): Problem {
   );
 }
 
-/** A length in it that could not be read; `expected` says why. */
+/** `expected` says why. */
 export function lengthFalse(got: Got, expected: string): Problem {
   return problem(got, expected);
 }
@@ -236,7 +234,7 @@ export function partReadIn(typed: string, unit: string): string {
 }
 
 export function notASheet(got: Got): Problem {
-  return problem(got, 'A sheet is its two sides, each from 1 to 16 ft (0.3 to 4.9 m).');
+  return problem(got, `A sheet is its two sides, each from ${byUnits('1 to 16 ft (0.3 to 4.9 m)', '0.3 to 4.9 m')}.`);
 }
 
 export function notATube(got: Got): Problem {
@@ -251,7 +249,7 @@ export function damageTooLarge(got: string, most: string): Problem {
   return {
     option: 'damage',
     got,
-    expected: `A patch is at most ${most} each way: beyond that the floor is laid anew, sheet by sheet.`,
+    expected: `A patch is at most ${most} each way: beyond that, replace the whole floor sheet by sheet.`,
     fix: undefined,
   };
 }
@@ -261,19 +259,17 @@ export function damageBeyond(got: string, room: string): Problem {
 }
 
 export function severalRooms(option: string, got: string): Problem {
-  return { option, got: quoted(got), expected: 'Tell the one room that the damage lies in.', fix: undefined };
+  return { option, got: quoted(got), expected: 'Give just the room with the damage.', fix: undefined };
 }
 
 export function sheetTooSmall(got: string): Problem {
   return {
     option: 'sheet',
     got: quoted(got),
-    expected: 'A sheet reaches over three bays between joists and is at least 24 in (610 mm) wide.',
+    expected: `A sheet reaches over three bays between joists and is at least ${byUnits('24 in (610 mm)', '610 mm')} wide.`,
     fix: undefined,
   };
 }
-
-// The texts about a day's noises that cannot be read.
 
 const EXAMPLE = 'saw 2 h at 100, vacuum 1 h at 85';
 
@@ -290,35 +286,29 @@ export function dayTooLong({ option, got }: Got): Problem {
   return { option, got: quoted(got), expected: 'These come to more than 24 hours.', fix: undefined };
 }
 
-// The texts about a noisy stretch that cannot be worked out.
-
 export function areaWithoutSides(got: string): Problem {
   return {
     option: 'area',
     got: quoted(got),
-    expected: 'Screws run along joists: tell the noisy section by its two sides, or by its length along one joist.',
+    expected: 'Screws run along joists: give the noisy section’s two sides, or its length along one joist.',
     fix: undefined,
   };
 }
-
-// The texts about the country of a home.
 
 export function notACountry(got: Got): Problem {
   return problem(got, 'The country the home is in: US, Canada, UK, Australia, or the name of another.', 'elsewhere');
 }
 
 export function countryElsewhere(typed: string): string {
-  return `${typed} has no years of its own here: the latest ones are taken for old paint, old floors and glue`;
+  return `${typed} has no years of its own here: assuming the latest ones for old paint, old floors and glue`;
 }
 
-/** Which country’s years were taken, where none was told. */
+/** Which country's years were assumed. */
 export const COUNTRY_TAKEN: Readonly<Record<'us' | 'elsewhere', string>> = {
   us: 'country: assuming US years for asbestos and lead; add “country”, or set it once with “project settings country: …”',
   elsewhere:
-    'country: assuming the latest years for asbestos and lead, as sizes are metric; add “country”, or set it once with “project settings country: …”',
+    'country: assuming the latest years for asbestos and lead, since your sizes are metric. Add “country”, or set it once with “project settings country: …”',
 };
-
-// The texts about tear-out options that cannot be read, and how doubtful ones were read.
 
 function tearoutProblem({ option, got }: Got, expected: string, fix?: string): Problem {
   return { option, got: quoted(got), expected, fix };
@@ -343,7 +333,7 @@ export function notTested(got: Got): Problem {
 export function notDoorways(got: Got): Problem {
   return tearoutProblem(
     got,
-    'Doorways are “one a room”, how many and how wide (“2 x 30 in”), their widths (“30 in, 36 in”), or none.',
+    `Doorways are “one a room”, how many and how wide (“${byUnits('2 x 30 in”), their widths (“30 in, 36 in', '2 x 80 cm”), their widths (“80 cm, 90 cm')}”), or none.`,
     'one a room',
   );
 }
@@ -355,7 +345,7 @@ export function doorwaysTooWide(got: Got): Problem {
 export function notTrim(got: Got): Problem {
   return tearoutProblem(
     got,
-    'Trim to take off is its length and height, such as “40 ft x 3 in; 36 in x 1 in”, or none.',
+    `Trim to take off is its length and height, such as “${byUnits('40 ft x 3 in; 36 in x 1 in', '12 m x 8 cm; 90 cm x 3 cm')}”, or none.`,
     'none',
   );
 }
@@ -363,7 +353,7 @@ export function notTrim(got: Got): Problem {
 export function notAHaul(got: Got): Problem {
   return tearoutProblem(
     got,
-    'Debris leaves by pickup, by container, or by a trailer with its size: “trailer 3 cu yd” or “trailer 5 x 8 x 2 ft”.',
+    `Debris leaves by pickup, by container, or by a trailer with its size: “${byUnits('trailer 3 cu yd” or “trailer 5 x 8 x 2 ft', 'trailer 2 m³” or “trailer 1.5 x 2.5 x 0.6 m')}”.`,
     'pickup',
   );
 }
@@ -375,7 +365,7 @@ export function notAWeight(got: Got, least: string, most: string): Problem {
 export function notALaidWeight(got: Got): Problem {
   return tearoutProblem(
     got,
-    'What the floor weighs is “usual”, or a weight an area: “8 lb/sq yd”, “1.5 lb/sq ft” or “4 kg/m²”.',
+    `What the floor weighs is “usual”, or a weight an area: “${byUnits('8 lb/sq yd”, “1.5 lb/sq ft” or “4 kg/m²', '4 kg/m²')}”.`,
     'usual',
   );
 }

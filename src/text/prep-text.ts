@@ -1,8 +1,9 @@
 /** Text of the level, lift, moisture, patch and squeaks answers. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
-/** Bags and litres, each a figure or a range, and whether it is one bag. */
+/** Bags and liters, each a number or a range, and whether it is one bag. */
 interface Amount {
   readonly bags: string;
   readonly one: boolean;
@@ -15,11 +16,11 @@ export const LEVEL = {
   line: (label: string, value: string) => `${label}: ${value}.`,
   buyLine: (bags: number, weight: string, pour: string) =>
     `Buy ${counted(bags, 'bag')} of ${weight}; pour at most ${pour} at a time.`,
-  areaLine: 'Add the low area (such as “area: 4 x 6 ft”) and I’ll count the bags.',
+  areaLine: `Add the low area (such as “area: ${byUnits('4 x 6 ft', '1.2 x 1.8 m')}”) and I’ll count the bags.`,
   measureLine: 'First measure how deep it is halfway between the middle and the edge.',
   highLine: 'Take the high spots down first; never sand or grind old flooring.',
   headline: (flat: boolean, worst: string, rule: string, fill: string | undefined) =>
-    `${flat ? 'Flat enough' : 'Not flat enough'}: ${worst} against ${rule}.${fill === undefined ? '' : ` ${fill}`}`,
+    `${flat ? 'Flat enough' : 'Not flat enough'}: ${worst}; the limit is ${rule}.${fill === undefined ? '' : ` ${fill}`}`,
   fill: ({ bags, one, litres }: Amount) => `To fill: ${bags} ${one ? 'bag' : 'bags'} (${litres}).`,
   noFill: ({ bags, one, litres }: Amount) =>
     `No filling needed; up to the line it would take ${bags} ${one ? 'bag' : 'bags'} (${litres}).`,
@@ -27,9 +28,9 @@ export const LEVEL = {
   litres: (litres: string) => `${litres} L`,
   perFoot: (pounds: string) => `${pounds} lb a sq ft`,
   perMetre: (kilograms: string) => `${kilograms} kg/m²`,
-  overLine: ': a stop on wood',
+  overLine: ': too much for a wood floor',
   measureFirst: (load: string, limit: string) =>
-    `Measure its shape first: filled it weighs ${load}, and over ${limit} is a stop on wood.`,
+    `Measure its shape first: leveler adds ${load}, and over ${limit} a wood floor needs a contractor first.`,
   measureHow:
     'Which depth to measure: halfway between the deepest place and the edge of the dip, on every side. As deep there as in the middle, it is even (“shape: even”): then stop and have a contractor look at the joists. Clearly shallower, it is a dish where it is round (“shape: dish”) or a trough where it is long (“shape: trough”), and the bags are worked out.',
   tooDeep: (worst: string, gap: string, over: string, load: string | undefined) =>
@@ -77,7 +78,7 @@ export const LEVEL = {
   primer: 'Primer',
   primerOf: (area: string) => `${area} to prime, or as the bag says; let it turn clear or dry before you pour`,
   notGiven: 'How much',
-  notGivenOf: 'add the low area (such as “area: 4 x 6 ft”), a ramp or a grid of depths to get bags',
+  notGivenOf: `add the low area (such as “area: ${byUnits('4 x 6 ft', '1.2 x 1.8 m')}”), a ramp or a grid of depths to get bags`,
   highTitle: 'High spots',
   highOf: (gap: string, over: string, take: string) =>
     `Gap ${gap} over ${over}: take off about ${take}, then lay the straightedge on it again.`,
@@ -108,8 +109,6 @@ export const LEVEL = {
   },
   short: (over: string, allowed: string) => `a reading over ${over} held to ${allowed} there`,
 } as const;
-
-// The words of a lifting answer. Figures come in already said.
 
 export const LIFT = {
   ok: (weight: string, limit: string) => `${weight} is within the ${limit} recommended for this lift.`,
@@ -148,8 +147,6 @@ export const LIFT = {
   },
 } as const;
 
-// The words of the moisture answer. Figures come in already said.
-
 export const MOISTURE = {
   headline: {
     accept: (worst: string, limit: string) => `Dry enough: ${worst} at most, the limit is ${limit}.`,
@@ -167,13 +164,13 @@ export const MOISTURE = {
       `${counted(more, concrete ? 'more test' : 'more reading')} needed for this area`,
   },
   readingsLine: (given: number, required: number, least: string, most: string) =>
-    `${counted(given, 'reading')} from ${least} to ${most}; ${required} needed.`,
+    `${counted(given, 'reading')}${least === most ? `, ${least}` : `, ${least} to ${most}`}; ${required} needed.`,
   limitLine: (limit: string, source: string) => `Limit: ${limit} (${source}).`,
   title: 'Readings',
   method: 'Method',
   methods: {
     wood: 'pin or pinless meter on wood, % moisture content',
-    chloride: 'calcium chloride on concrete, lb per 1000 sq ft in 24 h',
+    chloride: `calcium chloride on concrete, ${byUnits('lb per 1000 sq ft in 24 h', 'as moisture per area in 24 h')}`,
     rh: 'probes in the slab, % RH',
     cement: 'carbide test on concrete or a cement screed, % CM',
     gypsum: 'carbide test on a calcium sulfate screed, % CM',
@@ -187,18 +184,18 @@ export const MOISTURE = {
   plank: 'Your plank',
   plankOf: {
     chloride: 'many makers allow 5 lb: if yours does, add it as limit',
-    rh: 'many makers allow 85 % RH: if yours does, add it as limit',
+    rh: 'many makers allow 85% RH: if yours does, add it as limit',
   },
   plankLine: {
     chloride: 'Many plank makers allow 5 lb: if yours does, add it as limit.',
-    rh: 'Many plank makers allow 85 % RH: if yours does, add it as limit.',
+    rh: 'Many plank makers allow 85% RH: if yours does, add it as limit.',
   },
   also: 'Also',
   flooring: 'Flooring',
   flooringOf: (moisture: string, most: string) => `${moisture}; the subfloor within ${most} points of it`,
   areaNotGiven: {
     wood: 'Assuming one reading is enough; add the area to see how many are needed',
-    concrete: 'Assuming up to 1000 sq ft (93 m²), which needs three tests',
+    concrete: `Assuming up to ${byUnits('1000 sq ft (93 m²)', '93 m²')}, which needs three tests`,
   },
   stepsTitle: {
     accept: 'Before you lay',
@@ -223,10 +220,10 @@ export const MOISTURE = {
         ? `Make ${counted(more, 'more test')} by the same method, one of them near an outside wall.`
         : `Take ${counted(more, 'more reading')}, spread over the floor, at walls, baths and doors too.`,
     apart:
-      'Leave the opened cartons in the room at its usual heat and humidity, and measure boards and subfloor again every two days until they are close enough.',
+      'Leave the opened cartons in the room at its usual heat. Measure boards and subfloor again every two days until they are close enough.',
     over: {
       wood: [
-        'Heat and air: windows when it is drier outside, else a dehumidifier; take up pads and anything that covers the floor.',
+        'Warm and air the room: open windows when it’s drier outside, otherwise run a dehumidifier. Take up anything that covers the floor.',
         'Measure again at the same places every day or two, more of them at walls, baths and doors.',
         'Lay when every reading is at or under the limit.',
       ],
@@ -254,13 +251,11 @@ export const MOISTURE = {
       ? 'More than 48 hours have passed: look under pads, in corners and behind baseboards for mold.'
       : `Dry it within 24 to 48 hours: ${left} left.`,
     'Carpet pad is thrown away; wet gypsum board and insulation too.',
-    'Mold over about 10 sq ft, or any sewage: a professional.',
+    `Mold over about ${byUnits('10 sq ft', '1 m²')}, or any sewage: a professional.`,
   ],
   hours: (hours: number) => counted(hours, 'hour'),
-  grey: 'Grey water carries germs: gloves and goggles, throw pads and carpet away, clean and disinfect the subfloor before it dries; many people have it done.',
+  grey: 'Gray water carries germs. Wear gloves and goggles, throw pads and carpet away, and disinfect the subfloor before it dries. Many people hire it out.',
 } as const;
-
-// The words of the patch answer. Figures come in already said.
 
 export const PATCH = {
   headline: (across: string, up: string, sheets: number, blocks: number, fasteners: number) =>
@@ -300,7 +295,7 @@ export const PATCH = {
   keptScrewsOf: (count: number) => `${count}, along its edges into joists and blocks`,
   adhesive: 'Subfloor adhesive',
   adhesiveOf: (tubes: string, feet: string, bead: string) =>
-    `${tubes}: ${feet} of ${bead} bead, two where panels butt, plus 50 % extra`,
+    `${tubes}: ${feet} of ${bead} bead, two where panels butt, plus 50% extra`,
   tubes: (count: number) => counted(count, 'tube'),
   planTitle: 'Sheet by sheet',
   planColumns: ['Sheet', 'Piece', 'Size', 'From its left', 'From its bottom'],
@@ -310,7 +305,7 @@ export const PATCH = {
     'Push a screwdriver into every joist under the damage: it must not sink in. Rot, a crack or a sag in a joist: stop and call a licensed contractor.',
     'Find the joists by their rows of nails; measure the first one from the wall yourself, and mark the cut on the centerlines.',
     'Pull nails on the lines. Set the saw to the panel’s thickness. Cut the two sides on the joists, then the two across; finish the corners with a chisel.',
-    `The sides leave half a joist for each panel: ${bearing} on a joist ${joist} wide, once the gap is open. Less than half an inch (13 mm)? Screw a 2×4 along the joist, its top level with it.`,
+    `The sides leave half a joist for each panel: ${bearing} on a joist ${joist} wide, once the gap is open. Less than ${byUnits('half an inch (13 mm)', '12 mm')}? Screw a 2×4 along the joist, its top level with it.`,
     'Screw the blocks flat between the joists, half under the floor that stays and half under the patch, at every edge between joists: a cut edge has lost its tongue.',
     `Bead of adhesive on every joist and block, two where panels butt. Lay the patch with ${gap} open all round, strength axis across the joists. Screw from the middle out.`,
     'Walk it: no give, no step at the edge. Sand or plane a step down; then check flatness (see “level”).',
@@ -338,7 +333,6 @@ interface Referral {
 
 const CARPENTER = 'a licensed contractor: a ledger or another joist is needed there';
 
-/** Why no patch lands on joists there, and who to call. */
 export const NO_CUT: Readonly<Record<'no-joist-before' | 'no-joist-after' | 'too-few-bays', Referral>> = {
   'no-joist-before': {
     why: 'The damage reaches past the first joist from the wall: the patch has nothing to land on there.',
@@ -353,8 +347,6 @@ export const NO_CUT: Readonly<Record<'no-joist-before' | 'no-joist-after' | 'too
     call: CARPENTER,
   },
 };
-
-// The words of the squeaks answer. Figures come in already said.
 
 export const SQUEAKS = {
   headline: (screws: number, length: string, spacing: string, joists: number) =>
@@ -399,6 +391,15 @@ export const SQUEAKS = {
     'Bridging between joists rubs or is loose: refasten it from below.',
     'A joist that is cracked, rotten, notched or sags: a licensed contractor.',
     'The panel itself is soft or swollen: see “patch”.',
-    'Squeaky stairs are fixed differently: wedges and glue blocks from below.',
+    'Squeaky stairs need another fix: wedges and glue blocks from below.',
   ],
+} as const;
+
+export const CARRY = {
+  headline: (trips: number, load: string, weight: string) =>
+    `${trips === 1 ? '1 trip' : `${trips} trips`} of ${load} for ${weight}.`,
+  two: (each: number) =>
+    `With two people that is ${each === 1 ? '1 trip' : `${each} trips`} each; a dolly does most of it.`,
+  boxes: (load: string) => `Open boxes heavier than ${load} and carry them in parts.`,
+  assumed: (load: string) => `Assuming ${load} a trip.`,
 } as const;

@@ -4,8 +4,9 @@ import type { Stage } from '../reply/need.ts';
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
-/** A stage within a sentence. */
+/** A stage's name inside a sentence. */
 export const STAGE_IN: Readonly<Record<Stage, string>> = {
   clear: 'clear the room',
   'tear-out': 'tear-out',
@@ -33,7 +34,7 @@ export const PROGRESS = {
   doneOf: (done: number, all: number) => `${done} of ${all}`,
   todoTitle: (room: string, stage: Stage) => `${room}: ${STAGE_IN[stage]}`,
   waiting: (stage: Stage, until: string, left: string) => `${STAGE_IN[stage]} until ${until} (${left} left)`,
-  waitingOn: (stage: Stage) => `${STAGE_IN[stage]}, no end told`,
+  waitingOn: (stage: Stage) => `${STAGE_IN[stage]}, no end given`,
   over: (stage: Stage) => `${STAGE_IN[stage]}: the wait is over, check it and tick it off`,
   blocked: (stage: Stage) =>
     stage === 'flat' ? 'not flat' : stage === 'dry' ? 'not dry' : `${STAGE_IN[stage]} is blocked`,
@@ -56,15 +57,15 @@ export const PROGRESS = {
       : hours >= 1
         ? `${Math.round(hours)} h`
         : `${Math.max(1, Math.round(hours * 60))} min`,
-  zone: (zone: string) => `times are read and told in the time zone of the bot, ${zone}`,
+  zone: (zone: string) => `all times are in the bot’s time zone, ${zone}`,
   taken: (hours: number) =>
-    `${hours} h taken for the cartons: the longest that makers are reported to ask; tell yours, “for 24 h”`,
-  nextTaken: (stage: Stage) => `${STAGE_IN[stage]} taken, as what comes next`,
+    `${hours} h for the cartons is the longest any maker is reported to want; give yours, “for 24 h”`,
+  nextTaken: (stage: Stage) => `assuming ${STAGE_IN[stage]}, since it comes next`,
   tick: (room: string, stage: Stage) => `Done: ${STAGE_IN[stage]}, ${room}`,
   among: 'Tick off',
 } as const;
 
-/** What must be true before each stage, and what it is. */
+/** What must be true before each stage. */
 export const STAGE_ITEMS: Readonly<Record<Stage, readonly string[]>> = {
   clear: [
     'Rooms empty, dust shut in, cartons ordered or their date sure.',
@@ -80,7 +81,7 @@ export const STAGE_ITEMS: Readonly<Record<Stage, readonly string[]>> = {
   ],
   flat: [
     'First: the subfloor does not move.',
-    'A 10 ft straightedge every way (“level”); leave leveller as its bag says.',
+    `A ${byUnits('10 ft', '3 m')} straightedge every way (“level”); let the leveler dry as its bag says.`,
   ],
   dry: ['First: no leak, no wet spot.', 'Measure moisture (“moisture”).'],
   acclimate: [
@@ -102,7 +103,7 @@ export const PROGRESS_PROBLEMS = {
     option: 'do',
     got: quoted(got),
     expected:
-      'Tell what is done, or waits, and in which room: “done tear-out bedroom”, “not flat hall”, “acclimating bedroom since Friday 18:00 for 48 h”.',
+      'Say what is done or waiting, and in which room: “done tear-out bedroom”, “not flat hall”, “acclimating bedroom since Friday 18:00 for 48 h”.',
     fix,
   }),
   whichRoom: (got: string, rooms: readonly string[], fix: string): Problem => ({
@@ -114,12 +115,12 @@ export const PROGRESS_PROBLEMS = {
   noRooms: (): Problem => ({
     option: 'ask',
     got: '',
-    expected: 'The project has no rooms yet: tell them first.',
+    expected: 'The project has no rooms yet: add them first.',
   }),
   howLong: (got: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: 'For how long, or until when? The bag, the can or the carton says.',
+    expected: 'For how long, or until when? Look on the bag, the can or the carton.',
     fix,
   }),
   finished: (got: string, room: string): Problem => ({
@@ -131,7 +132,7 @@ export const PROGRESS_PROBLEMS = {
   backwards: (got: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: 'The end lies before the beginning.',
+    expected: 'It ends before it begins.',
     fix,
   }),
 } as const;

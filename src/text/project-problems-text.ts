@@ -3,56 +3,62 @@
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 
-/** An ask that starts a project. */
 export const START_ASK = 'project new';
 
-/** A line asked on somebody's behalf that would change what they keep. */
+/** A line requested on someone's behalf that would change saved data. */
 export function notForKeeping(line: string): Problem {
-  return ask(line, 'Only answers that are worked out can be kept, such as planks or a tear-out.', 'project show');
+  return ask(line, 'Only answers with figures can be saved, such as planks or a tear-out.', 'project show');
+}
+
+/** The press that answers from somebody's project, to them alone. */
+export const OWN_PROJECT = 'Use my project';
+
+/** A sentence about somebody's own project, where everybody reads the answer. */
+export function ownProject(text: string): Problem {
+  return ask(text, 'That is about your own project, and everybody here would read it. Press, and I answer just you.');
 }
 
 function ask(got: string, expected: string, fix?: string): Problem {
   return { option: 'ask', got: quoted(got), expected, fix };
 }
 
-/** A plank of ours is nobody's to buy. */
+/** An example plank isn't for buying. */
 export function exampleKept(got: string): Problem {
-  return ask(got, 'An example plank is not kept: give the size and carton of yours, and it is.');
+  return ask(got, 'An example plank isn’t saved. Give the size and box of yours, and it will be.');
 }
 
 export function nothingKeptHere(got: string): Problem {
-  return ask(got, 'Projects are not kept here: whoever runs this has given it no place to keep them.', 'help');
+  return ask(got, 'Projects can’t be saved here: whoever runs this hasn’t given it a place for them.', 'help');
 }
 
-/** `other`: the project of theirs that is meant most likely, to be taken into use or brought back. */
+/** `other`: the project they most likely mean, to open or restore. */
 export function noProject(got: string, other?: { readonly name: string; readonly deleted: boolean }): Problem {
-  if (!other)
-    return ask(got, 'You have no project in use. Start one: type “project new” and what you call it.', START_ASK);
+  if (!other) return ask(got, 'No project is open. Start one: type “project new” and its name.', START_ASK);
   return other.deleted
     ? ask(
         got,
-        `You have no project in use; “${other.name}” is deleted. Bring it back with “project restore ${other.name}”, or start another.`,
+        `No project is open; “${other.name}” is deleted. Bring it back with “project restore ${other.name}”, or start another.`,
         `project restore ${other.name}`,
       )
     : ask(
         got,
-        `You have no project in use. Take one into use with “project use ${other.name}”, or start another.`,
+        `No project is open. Open one with “project use ${other.name}”, or start another.`,
         `project use ${other.name}`,
       );
 }
 
 export function notAllowed(got: string): Problem {
-  return ask(got, 'This project is shared with you, and this is for its owner to do.', 'project show');
+  return ask(got, 'This project is shared with you. Only its owner can do this.', 'project show');
 }
 
-/** Whether or not there is such a project of somebody else's. */
+/** Says the same whether or not someone else has a project of that name. */
 export function projectUnknown(got: string, near: string | undefined, command: string): Problem {
   return near === undefined
     ? ask(got, `You have no project “${quoted(got)}”.`, 'project list')
     : ask(got, `You have no project “${quoted(got)}”; the nearest is “${near}”.`, `project ${command} ${near}`);
 }
 
-/** A project that is in this state, or cannot leave it this way. */
+/** A project that is already in this state, or can't leave it this way. */
 export function stateAlready(name: string, state: 'active' | 'archived' | 'deleted'): Problem {
   return ask(
     name,
@@ -64,7 +70,7 @@ export function stateAlready(name: string, state: 'active' | 'archived' | 'delet
 export function nameTaken(name: string): Problem {
   return ask(
     name,
-    `You have a project “${name}” already. Take it into use, or give the new one another name.`,
+    `You already have a project “${name}”. Open it, or give the new one another name.`,
     `project use ${name}`,
   );
 }
@@ -72,24 +78,20 @@ export function nameTaken(name: string): Problem {
 export function nameDeleted(name: string): Problem {
   return ask(
     name,
-    `You deleted a project “${name}” lately. Bring it back, or give the new one another name.`,
+    `You deleted a project “${name}” recently. Bring it back, or give the new one another name.`,
     `project restore ${name}`,
   );
 }
 
 export function tooManyProjects(name: string, most: number, oldest: string): Problem {
-  return ask(
-    name,
-    `You have ${most} projects, which is the most that are kept. Delete one first.`,
-    `project delete ${oldest}`,
-  );
+  return ask(name, `You have ${most} projects, and that is the most. Delete one first.`, `project delete ${oldest}`);
 }
 
-/** Those that were deleted lately are still kept. */
+/** Recently deleted projects still count. */
 export function tooManyDeleted(name: string, most: number, days: number): Problem {
   return ask(
     name,
-    `With those deleted in the last ${days} days you have ${most} projects, which is the most that are kept. Bring one back and change it, or wait until one is gone for good.`,
+    `With those deleted in the last ${days} days you have ${most} projects, and that is the most. Bring one back and change it, or wait until one is gone for good.`,
     'project list',
   );
 }
@@ -99,13 +101,13 @@ export function tooManyRoomsKept(got: string, most: number): Problem {
 }
 
 export function roomTooLong(name: string, most: number): Problem {
-  return ask(name, `A room is told in at most ${most} characters: tell its shape shorter, or as two rooms.`);
+  return ask(name, `A room has at most ${most} characters: make its shape shorter, or give it as two rooms.`);
 }
 
 export function roomsTooLong(most: number): Problem {
   return ask(
     '',
-    `All rooms together are told in at most ${most} characters: leave some as they are, or start another project.`,
+    `All rooms together have at most ${most} characters: leave some out, or start another project.`,
     'project room list',
   );
 }
@@ -116,13 +118,13 @@ export function roomUnknown(got: string, names: readonly string[], fix: string |
 }
 
 export function roomNameTaken(name: string): Problem {
-  return ask(name, `There is a room “${name}” already.`, `project room ${name}`);
+  return ask(name, `There’s already a room “${name}”.`, `project room ${name}`);
 }
 
 export function roomNotRead(got: string): Problem {
   return ask(
     got,
-    'Tell a room by its name and its two sides; or what to do with one: remove, floor, doors, note, out of scope.',
+    'Give a room’s name, length and width; or say what to do with one: remove, floor, doors, note, out of scope.',
   );
 }
 
@@ -133,7 +135,7 @@ export function tooManyNotes(name: string, most: number): Problem {
 export function noteUnknown(name: string, number: number, count: number): Problem {
   return ask(
     String(number),
-    count === 0 ? `There are no notes of ${name}.` : `The notes of ${name} have the numbers 1 to ${count}.`,
+    count === 0 ? `${name} has no notes.` : `The notes of ${name} are numbered 1 to ${count}.`,
     count === 0 ? `project room ${name}` : `project room ${name} remove note ${count}`,
   );
 }
@@ -142,17 +144,17 @@ export function noteTooLong(got: string, most: number, fix: string): Problem {
   return ask(got, `At most ${most} characters are kept here.`, fix);
 }
 
-/** `fix` is the pick as it was meant, where a near name is known. */
+/** `fix` is the corrected pick if a similar name is known. */
 export function pickUnknown(
   got: string,
   near: { name: string; text: string } | undefined,
   names: readonly string[],
 ): Problem {
   return near === undefined
-    ? ask(got, `A pick is the name of an option and what you chose for it. Options: ${names.join(', ')}.`)
+    ? ask(got, `Give an option’s name and what you chose for it. Options: ${names.join(', ')}.`)
     : ask(
         got,
-        `There is no option “${quoted(got)}”; the nearest is “${near.name}”.`,
+        `There’s no option “${quoted(got)}”; the nearest is “${near.name}”.`,
         `project pick ${near.name}: ${near.text}`,
       );
 }
@@ -171,7 +173,7 @@ export function pickAmbiguous(
 }
 
 export function tooManyPicks(got: string, most: number): Problem {
-  return ask(got, `At most ${most} picks are kept: clear one first.`, 'project pick');
+  return ask(got, `At most ${most} choices are saved: clear one first.`, 'project pick');
 }
 
 export function pickTooLong(option: string, most: number): Problem {
@@ -179,7 +181,7 @@ export function pickTooLong(option: string, most: number): Problem {
 }
 
 export function nothingToKeep(): Problem {
-  return ask('', 'There is no last answer to keep. Ask something first, or tell the ask to keep.');
+  return ask('', 'There’s no answer to save yet. Ask something first.');
 }
 
 export function tooManyKept(most: number): Problem {
@@ -189,13 +191,13 @@ export function tooManyKept(most: number): Problem {
 export function keptUnknown(got: string, count: number): Problem {
   return ask(
     got,
-    count === 0 ? 'No answers are kept yet.' : `Kept answers have the numbers 1 to ${count}.`,
+    count === 0 ? 'No answers are saved yet.' : `Saved answers are numbered 1 to ${count}.`,
     'project show',
   );
 }
 
 export function refusedAsk(why: string): Problem {
-  return ask('', `This is not worked out, so there is nothing to keep: ${why}`, 'project show');
+  return ask('', `This has no answer yet, so there is nothing to save: ${why}`, 'project show');
 }
 
 export function settingUnread(option: string, got: string, expected: string, fix: string | undefined): Problem {
@@ -203,7 +205,7 @@ export function settingUnread(option: string, got: string, expected: string, fix
 }
 
 export function importUnread(got: string): Problem {
-  return ask(got, 'This is not what “project mydata” gives, or a part of it is missing.', 'project mydata');
+  return ask(got, 'This isn’t what “project mydata” gives, or part of it is missing.', 'project mydata');
 }
 
 export function importTooMany(most: number): Problem {

@@ -1,24 +1,36 @@
-/** The one question that is asked back, and the words around what was heard. */
+/** Questions for one missing option, and replies to small talk. */
 
-/** By the option that is open. */
+import { byUnits } from './units-text.ts';
+
+/** By the missing option. */
 export const ASK_FOR: Readonly<Record<string, string>> = {
   room: 'What are the room’s length and width?',
-  area: 'How large is the floor? Give its length and width, or square feet.',
+  area: `How large is the floor? Give its length and width, or ${byUnits('square feet', 'square meters')}.`,
   box: 'What does one box cover, or how many planks are in it?',
   plank: 'Which plank? Give its width and length, and what is in a box.',
   planks: 'Which planks? Give each one’s size and what is in a box, with “;” between them.',
-  have: 'How many boxes, or square feet, do you have?',
+  have: `How many boxes, or ${byUnits('square feet', 'square meters')}, do you have?`,
   doorways: 'How wide is each doorway, and what floor is on the other side?',
-  readings: 'How deep is the low spot, and over what length? For example 1/4 in over 6 ft.',
+  readings: `How deep is the low spot, and over what length? For example ${byUnits('1/4 in over 6 ft', '6 mm over 2 m')}.`,
   squeaks: 'How large is the noisy area? Give its two sides.',
   moisture: 'What did the meter or test read, and on what: wood, or concrete?',
   weight: 'What does one box weigh?',
   damage: 'How large is the bad spot, and how far from the left and bottom walls?',
-  sum: 'Which lengths? For example 12 ft 6 in + 3 ft 4 1/2 in.',
+  sum: `Which lengths? For example ${byUnits('12 ft 6 in + 3 ft 4 1/2 in', '3.80 m + 1.05 m')}.`,
 };
 
 export const READER = {
   anyCount: (count: number) => `Assuming ${count} planks a box; the rows are the same with any number.`,
+  /** The usual extra where planks run diagonally, as an option. */
+  diagonalExtra: '15%',
+  /** The usual extra for straight rows, as an option. */
+  usualExtra: '10%',
+  /** A common inside door, as an option. */
+  usualDoor: '32 in',
+  doorsTaken: 'Assuming each door is 32 in wide; say the width if it isn’t.',
+  plankSize: 'How wide and how long is one plank?',
+  before: (what: string) => `Using what you said before: ${what}.`,
+  unkept: 'Not saved yet: type “project new” and a name for it, then say it again.',
   unclear: 'I’m not sure which one you mean:',
   maybe: 'Did you mean one of these?',
   nothing: 'I didn’t understand that. Say it with the sizes, or pick one of these:',
@@ -29,3 +41,119 @@ export const READER = {
     { label: 'Help', ask: 'help' },
   ],
 } as const;
+
+/** What a command is for, in the words of someone who asks. */
+export const INTENT_WORDS: Readonly<Record<string, string>> = {
+  'floor planks': 'Boxes of plank for your rooms, laid out exactly',
+  'floor estimate': 'Boxes and cost by area',
+  'floor enough': 'Whether what you have is enough',
+  'floor area': 'How many square feet',
+  'floor layout': 'How the rows of one room are laid',
+  'floor guides': 'Laying guides for all rooms',
+  'floor resume': 'Going on with a floor you began',
+  'floor compare': 'Which of several planks',
+  'trim list': 'Baseboard to buy, and how to cut it',
+  'trim finish': 'Nails, caulk and paint for baseboard',
+  'trim edges': 'Strips for doorways and stairs',
+  'trim reset': 'Putting old baseboard back',
+  'prep tearout': 'Taking out the old floor',
+  'prep plan': 'What to do in which order',
+  'prep squeaks': 'Screws for a squeaky floor',
+  'prep level': 'Filler for low spots',
+  'prep moisture': 'Whether the subfloor is dry enough',
+  'prep patch': 'Patching the subfloor',
+  'prep lift': 'How to lift a box',
+  'prep carry': 'How many trips to carry it in',
+  tape: 'Adding up lengths',
+};
+
+/** By option, what most often needs correcting first: the question after a wrong answer. */
+export const CORRECT: Readonly<Record<string, string>> = {
+  room: 'Is the size wrong? Type the right one, or say what you meant.',
+  area: 'Is the size wrong? Type the right one, or say what you meant.',
+  rooms: 'Is the size wrong? Type the right one, or say what you meant.',
+  damage: 'Is the bad spot wrong? Type its right size and place, or say what you meant.',
+  readings: 'Is the reading wrong? Type the right one, or say what you meant.',
+  weight: 'Is the weight wrong? Type the right one, or say what you meant.',
+  doorways: 'Is the doorway wrong? Type its right width, or say what you meant.',
+  stairs: 'Is the count wrong? Type the right one, or say what you meant.',
+  sum: 'Are the lengths wrong? Type the right ones, or say what you meant.',
+  plank: 'Is the plank wrong? Type the right one, or say what you meant.',
+};
+
+/** After a wrong answer. */
+export const WRONG = {
+  /** The button, and what is typed. */
+  label: 'That’s wrong',
+  word: 'wrong',
+  meant: 'Sorry. Which of these did you mean?',
+  again: 'Sorry. What did you want to know? Say it with the sizes.',
+  undo: 'Undo it',
+  question: (title: string) => `the question “${title}”`,
+  understood: (intent: string, values: readonly (readonly [string, string])[]) =>
+    values.length === 0
+      ? intent
+      : `${intent}: ${values.map(([option, value]) => `${option.replaceAll('-', ' ')} ${value}`).join('; ')}`,
+} as const;
+
+export const SMALL_TALK = [
+  'hello',
+  'thanks',
+  'angry',
+  'other-trade',
+  'chat',
+  'start-over',
+  'nothing-open',
+  'language',
+] as const;
+export type SmallTalk = (typeof SMALL_TALK)[number];
+
+interface Said {
+  readonly lead: string;
+  readonly line: string;
+  readonly label?: string;
+  readonly request?: string;
+}
+
+export const TALK_TEXT: Readonly<Record<SmallTalk, Said>> = {
+  language: {
+    lead: 'Sorry, I read English only. Numbers and sizes are fine as you write them.',
+    line: `Try: boxes for ${byUnits('10x12 ft, 20 sq ft', '3 x 4 m, 2 m²')} a box`,
+  },
+  hello: {
+    lead: 'Hi. I work out planks, trim and subfloor repairs for your floor.',
+    line: `Try: how many boxes for a ${byUnits('12x14 room, planks 7x48, 23 sq ft', '3.6x4.2 m room, planks 180x1220 mm, 2.2 m²')} a box?`,
+  },
+  thanks: {
+    lead: 'You’re welcome. Good luck with the floor.',
+    line: 'Type “help” for what else I can work out.',
+    label: 'Help',
+    request: 'help',
+  },
+  angry: {
+    lead: 'Sorry, that missed. What did you want to know?',
+    line: `Say it in one sentence with the sizes, for example: boxes for ${byUnits('12x14, 24 sq ft', '3.6x4.2 m, 2.2 m²')} a box.`,
+    label: 'Help',
+    request: 'help',
+  },
+  'other-trade': {
+    lead: 'That’s another trade’s work, so I don’t have an answer I’d stand behind.',
+    line: 'I do floors: tear-out, subfloor, planks, trim. Type “help” to see how.',
+    label: 'Help',
+    request: 'help',
+  },
+  chat: {
+    lead: 'I only know floors: tear-out, subfloor, planks and trim.',
+    line: 'Try: which way should planks run in a hallway?',
+    label: 'Help',
+    request: 'help',
+  },
+  'start-over': {
+    lead: 'Okay, starting over. What is the room’s length and width?',
+    line: 'A project stays as it is; type “project show” to see it.',
+  },
+  'nothing-open': {
+    lead: 'There’s no open answer to show more of.',
+    line: `Ask first, for example: how many boxes for ${byUnits('12x14, 24 sq ft', '3.6x4.2 m, 2.2 m²')} a box?`,
+  },
+};

@@ -15,34 +15,33 @@ const WHATS: Readonly<Record<What, string>> = {
   checklist: 'the checklist',
 };
 
-/** What is shared, in words: “the laying guide of bedroom”. */
+/** “the laying guide of bedroom”. */
 export function sayShared({ what, room }: { readonly what: What; readonly room?: string | undefined }): string {
   return room === undefined ? WHATS[what] : `${WHATS[what]} of ${room}`;
 }
 
-/** An ask about more than was shared. */
 export function notShared(
   got: string,
   project: string,
   share: { readonly what: What; readonly room?: string | undefined },
   shown: readonly string[],
 ): Problem {
-  const expected = `Of “${project}” you were given ${sayShared(share)}, and nothing else.`;
+  const expected = `You can see ${sayShared(share)} of “${project}”, and nothing else.`;
   return { option: 'ask', got: quoted(got), expected, fix: shown[0] ?? 'help' };
 }
 
-/** An ask about what is the owner's alone. */
+/** A command only the owner may use. */
 export function ownersOnly(got: string, shown: readonly string[]): Problem {
-  const expected = 'What was spent and who pays is shown to the owner of the project alone.';
+  const expected = 'Only the owner sees what was spent and who pays.';
   return { option: 'ask', got: quoted(got), expected, fix: shown[0] ?? 'help' };
 }
 
-/** A link that has ended, was stopped, or never was: nothing tells which. */
+/** Deliberately doesn't say whether the link ended, was stopped, or never existed. */
 export function linkLeadsNowhere(): Problem {
   return {
     option: 'ask',
     got: '',
-    expected: 'This link leads nowhere now. Ask whoever gave it to you for a new one.',
+    expected: 'This link no longer works. Ask whoever gave it to you for a new one.',
     fix: 'project share',
   };
 }
@@ -55,17 +54,17 @@ const ROLES: Readonly<Record<Role, string>> = {
   measure: 'look, tick off, write notes and measure',
 };
 
-/** What each part shows whoever was given it. */
+/** What each part shows its recipient. */
 const SHOWS: Readonly<Record<What, string>> = {
   project: 'everything but what was spent and who pays',
-  shopping: 'what to buy, what of it is bought, and prices told for it',
+  shopping: 'what to buy, what is bought, and your prices',
   guide: 'the rows in order, with the plan',
   cuts: 'the pieces to cut, one by one',
   tearout: 'what comes out, how heavy it is, and its hazards',
   checklist: 'how far each room is, and what comes next',
 };
 
-/** Who has a share, as it is listed. */
+/** A share in a list. */
 export function sayHelper(share: {
   readonly id: string;
   readonly label?: string | undefined;
@@ -74,12 +73,11 @@ export function sayHelper(share: {
   return share.label ?? ('link' in share.with ? `link ${share.id}` : `helper ${share.id}`);
 }
 
-/** Who did something, beside what they did. */
 export function saySigned(by: { readonly helper: string; readonly name?: string | undefined }): string {
   return by.name ?? `helper ${by.helper}`;
 }
 
-/** A line with who did it, where that was a helper. */
+/** Adds who did it, if that was a helper. */
 export function withSigned(
   line: string,
   by: { readonly helper: string; readonly name?: string | undefined } | undefined,
@@ -107,7 +105,9 @@ export const SHARE = {
   partShows: SHOWS,
   once: 'Whoever has the link needs no account. You will only see it this one time, so send it now. If it is lost, stop it and make another.',
   here: 'The link opens on this machine only, while floorhand runs here.',
-  memberFinds: 'It is on their “project list” from now on: “project use” and its name takes it into use.',
+  memberFinds: 'It’s on their “project list” now: “project use” and its name opens it.',
+  invited: (what: string, project: string) => `You were given ${what} of “${project}”.`,
+  inviteOpen: 'Open',
   instead: (what: string) => `In place of ${what}, which they had.`,
   labelled: (name: string) =>
     `a link to send to ${name}: members of this chat are picked with @, and nobody is found by name`,
@@ -116,8 +116,8 @@ export const SHARE = {
   title: 'Shared',
   columns: ['No.', 'With', 'What', 'May', 'Until', 'Last'],
   stopped: (whos: readonly string[]) => `Stopped, at once: ${whos.join(', ')}.`,
-  given: (project: string, what: string, end: string) => `Of “${project}” you were given ${what}, ${end}.`,
-  /** Shares of a project that was deleted. */
+  given: (project: string, what: string, end: string) => `You now have ${what} of “${project}”, ${end}.`,
+  /** Shares of a deleted project. */
   ended: (count: number) =>
     count === 1
       ? 'what was shared of it is stopped, and stays so if it is brought back'
@@ -130,7 +130,7 @@ export const SHARE = {
   stopOne: (who: string) => `Stop ${who}`,
   among: 'Stop',
   show: 'What is shared?',
-  /** In a list of projects: what was given, as whom, and its state. */
+  /** In a list of projects: what is shared, the permission, and its state. */
   inList: (what: string, may: string, label: string | undefined, state: string) =>
     `${state}; shared with you${label === undefined ? '' : ` as ${label}`}: ${what}; you may ${may}`,
 } as const;
@@ -143,57 +143,56 @@ export const SHARE_PROBLEMS = {
   whatPart: (got: string, fix: string): Problem =>
     ask(
       got,
-      'Tell what to share: the whole project, shopping list, laying guide (of a room), cut list, tear-out or checklist.',
+      'What do you want to share? The whole project, shopping list, laying guide (of a room), cut list, tear-out or checklist.',
       fix,
     ),
   unread: (got: string, rest: string, fix: string): Problem =>
-    ask(got, `“${quoted(rest)}” says nothing here that can be read.`, fix),
+    ask(got, `“${quoted(rest)}” isn’t something I can share.`, fix),
   room: (got: string, rest: string, names: readonly string[], fix: string): Problem =>
     ask(
       got,
       names.length === 0
-        ? 'The project has no rooms yet: tell them first.'
+        ? 'The project has no rooms yet: add them first.'
         : `The project has no room “${quoted(rest)}”. It has ${names.slice(0, 12).join(', ')}.`,
       fix,
     ),
   member: (got: string, fix: string): Problem =>
-    ask(got, 'That is no member here: pick one from the list that @ opens, or share by a link.', fix),
+    ask(got, 'That isn’t a member here: pick one from the list that @ opens, or share by a link.', fix),
   noMembers: (got: string, fix: string): Problem =>
     ask(got, 'There are no members here to share with: share by a link.', fix),
   self: (got: string): Problem => ask(got, 'That is you: the project is yours already.', 'project share'),
   noAddress: (got: string): Problem =>
     ask(
       got,
-      'Links lead nowhere here: whoever runs this has told no address for them. Share with a member instead, by @.',
+      'Links don’t work here: whoever runs this hasn’t set an address for them. Share with a member instead, by @.',
       'project share',
     ),
   full: (got: string, most: number): Problem =>
     ask(got, `A project has at most ${most} shares: stop one first.`, 'project share'),
   crowded: (got: string): Problem =>
-    ask(got, 'They cannot be let into one project more: they leave one first, or take a link.', 'project share'),
+    ask(got, 'They can’t join another project: they have to leave one first, or use a link.', 'project share'),
   ofRoom: (got: string, fix: string): Problem =>
     ask(got, 'Only a laying guide and a cut list can be of one room.', fix),
   measure: (got: string, fix: string): Problem =>
     ask(got, 'A shopping list has nothing to measure: let them tick, or share the whole project.', fix),
-  past: (got: string, fix: string): Problem => ask(got, 'That is over already: tell when it ends from now on.', fix),
+  past: (got: string, fix: string): Problem =>
+    ask(got, 'That time is already past: give one that is still to come.', fix),
   tooLong: (got: string, days: number, fix: string): Problem => ask(got, `A link lasts at most ${days} days.`, fix),
   label: (got: string, most: number, fix: string): Problem =>
     ask(got, `A name for them has at most ${most} characters.`, fix),
   unknown: (got: string, known: readonly string[]): Problem =>
     ask(
       got,
-      known.length === 0 ? 'Nothing is shared.' : `No share is that one. There is ${known.join(', ')}.`,
+      known.length === 0 ? 'Nothing is shared.' : `There’s no such share. You have ${known.join(', ')}.`,
       'project share',
     ),
   nothing: (got: string): Problem =>
-    ask(got, 'Tell what is different: what they may do, until when, or their name.', 'project share'),
+    ask(got, 'What should change: what they may do, until when, or their name?', 'project share'),
   notYours: (got: string): Problem => ask(got, 'Only its owner shares a project.', 'project share leave'),
   own: (got: string): Problem => ask(got, 'This project is your own: there is nothing to leave.', 'project use none'),
 } as const;
 
-// The words of linked accounts: codes, who is linked, what linking does.
-
-/** The word that makes a code for accounts act. */
+/** Confirms a code for linking accounts. */
 export const LINK_CONFIRM = 'link';
 
 export const LINK = {
@@ -201,17 +200,16 @@ export const LINK = {
   codeTitle: 'On the other account',
   code: 'Code',
   typeIt: 'Type there',
-  keepIt:
-    'Keep it to yourself: whoever types it and goes on becomes the same person as you here. A new code ends the one before.',
+  keepIt: 'Keep it to yourself: whoever uses it gets all of your projects. A new code replaces the old one.',
   accounts: 'Linked accounts',
   columns: ['No.', 'Account', 'Since'],
   here: 'this one',
   list: (count: number) =>
-    count === 1 ? 'Only this account leads to your projects.' : `${count} accounts lead to your projects.`,
+    count === 1 ? 'Only this account opens your projects.' : `${count} accounts open your projects.`,
   sure: (platform: string, theirs: number, own: number) =>
     `This links this account with one on ${platform}: ${counted(theirs, 'project')} there, ${own} here. Nothing is linked yet.`,
   warning:
-    'Go on only if you made this code yourself, on an account of yours. Whoever made it will see all your projects, change them and may delete them, and you theirs. Where both accounts have a setting, the one where the code was made stands.',
+    'Go on only if you made this code yourself, on an account of yours. Whoever made it will see all your projects, change them and may delete them, and you theirs. Where both accounts have a setting, the one that made the code wins.',
   confirm: 'Type this to go on',
   go: 'Both are mine: link them',
   linked: (platform: string, projects: number) =>
@@ -220,51 +218,47 @@ export const LINK = {
   settings: (name: string, from: string, to: string) =>
     `${name} is ${to} now, as on the other account (was ${from} here)`,
   parted: (platform: string) =>
-    `The account on ${platform} is parted. Your projects and settings stay with the accounts still linked.`,
+    `The account on ${platform} is unlinked. Your projects and settings stay with the accounts still linked.`,
   partedHere:
-    'This account is parted. Your projects and settings stay with the accounts still linked; here you start anew.',
-  remove: (account: string) => `Part ${account}`,
+    'This account is unlinked. Your projects and settings stay with the accounts still linked; here you start fresh.',
+  remove: (account: string) => `Unlink ${account}`,
   helperCode: (what: string, project: string) =>
     `Here is a code for ${what} of “${project}”. It works once, for 10 minutes.`,
   helperTypes: 'They type',
-  helperHow: 'They type it where they talk to this bot, on any platform: no account of yours is linked by it.',
-  newTitle: 'Linked to you lately',
+  helperHow: 'They type it wherever they use this bot. It doesn’t link any account of yours.',
+  newTitle: 'Recently linked to you',
   news: (platform: string, when: string, no: number) =>
-    `An account on ${platform} was linked to yours (${when}). Was it not you? Type “project link remove ${no}”, then “project mydata” to see what is kept.`,
+    `An account on ${platform} was linked to yours (${when}). Wasn’t that you? Type “project link remove ${no}”, then “project mydata” to see what is stored.`,
 } as const;
 
 export const LINK_PROBLEMS = {
   unlike: (got: string) =>
-    ask(got, 'A code is 8 letters and figures, such as 7KQ2-M9XA. “project link” alone makes one.', 'project link'),
+    ask(got, 'A code is 8 letters and numbers, such as 7KQ2-M9XA. “project link” alone makes one.', 'project link'),
   none: () =>
     ask(
       '',
-      'This code does not work: codes work once, for 10 minutes. Make a new one where this one was made.',
+      'This code doesn’t work: codes work once, for 10 minutes. Make a new one where you made this one.',
       'project link',
     ),
   wait: () =>
-    ask(
-      '',
-      'Too many codes that do not work came in: wait 10 minutes, then make a new code on the other account.',
-      'project link list',
-    ),
+    ask('', 'Too many wrong codes: wait 10 minutes, then make a new code on the other account.', 'project link list'),
   same: () =>
     ask(
       '',
-      'This code was made by you, here or on an account that is linked already: type it on one that is not.',
+      'You made this code here or on an account that’s already linked: type it on one that isn’t.',
       'project link list',
     ),
   full: (most: number) =>
     ask('', `Together the two accounts would have more than ${most} projects: delete some first.`, 'project list'),
   tooMany: (most: number) =>
-    ask('', `At most ${most} accounts lead to the same projects: part one first.`, 'project link list'),
+    ask('', `At most ${most} accounts can share projects: unlink one first.`, 'project link list'),
   notLinked: (got: string, fix: string) => ask(got, 'No account of that number or platform is linked to you.', fix),
   several: (platform: string, no: number) =>
-    ask(platform, 'Several of your accounts are there: say which by its number.', `project link remove ${no}`),
+    ask(platform, 'You have several accounts there: say which one by its number.', `project link remove ${no}`),
   onlyOne: () =>
     ask(
       '',
-      'This is your only account: parted, nothing would lead to your projects. “project mydata do: forget” deletes all of it.',
+      'This is your only account: without it you couldn’t open your projects. “project mydata do: forget” deletes all of it.',
       'project link list',
     ),
   crowded: (most: number) =>

@@ -1,7 +1,8 @@
-/** Text on sheets that are handed on: PDF pages, spreadsheet headings and summaries. */
+/** Text on sheets to hand on: PDF pages, spreadsheet headings and summaries. */
 
 import type { SheetKey } from '../reply/job-sheet.ts';
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
 export const GUIDES = {
   headline: (rooms: readonly string[]) => `Laying guides: ${rooms.join(', ')}.`,
@@ -18,16 +19,16 @@ export const SHEETS = {
   } satisfies Readonly<Record<SheetKey, string>>,
   of: (title: string, rooms: string) => `${title}: ${rooms}`,
   headline: (project: string, count: number) => `${project}: ${counted(count, 'sheet')}.`,
-  none: (project: string) => `${project}: nothing to hand on yet.`,
+  none: (project: string) => `${project}: nothing to hand out yet.`,
   title: 'Sheets',
-  columns: ['Sheet', 'What it tells'],
+  columns: ['Sheet', 'What it shows'],
   missing: 'Not on the sheets',
   helper: (no: string) => `helper ${no}`,
   refusal: 'Leave this to a professional',
   call: (who: string) => `Call: ${who.replace(/\.$/, '')}.`,
 } as const;
 
-/** Sheets of answers on repairs and finishing, by command, in the order of the job. */
+/** Titles for answers on repairs and finishing, by command, in the order of the job. */
 export const REPAIR_TITLES: Readonly<Record<string, string>> = {
   'prep patch': 'Subfloor patch',
   'prep squeaks': 'Squeaks',
@@ -37,10 +38,9 @@ export const REPAIR_TITLES: Readonly<Record<string, string>> = {
   'trim finish': 'Caulk, filler and paint',
 };
 
-/** Names of files, and what is said of them. */
 export const FILES = {
   all: 'job sheets',
-  /** Where a project's name has no letter for a file's name. */
+  /** For a project whose name has no letters. */
   stem: 'project',
   lists: { shopping: 'shopping list', cuts: 'cut list', rows: 'rows', pieces: 'pieces', checklist: 'checklist' },
   title: (project: string, what: string) => `${project}: ${what}`,
@@ -53,12 +53,9 @@ export const FILES = {
   attached: (names: readonly string[]) => `Files: ${names.join(', ')}`,
 } as const;
 
-// The heads of lists for spreadsheets.
-
 export const CSV = {
   yes: 'yes',
   no: 'no',
-  /** Cells of a row of the laying guide. */
   rowCells: 5,
   columns: (length: string) => ({
     shopping: [
@@ -104,34 +101,34 @@ export const CSV = {
   }),
 } as const;
 
-// The words on printed sheets that are on no answer.
-
 export const PAPER = {
   all: 'job sheets',
   title: (project: string, sheet: string) => `${project}: ${sheet}`,
   page: (no: number, all: number) => `${no} of ${all}`,
   pageHead: 'Page',
   none: 'Nothing to print yet.',
+  everyRoom: 'every room',
+  once: 'Read this once: it holds for every room.',
+  care: (briefs: readonly string[], page: number | undefined) =>
+    `Caution: ${briefs.join(' ')}${page === undefined ? '' : ` The steps: page ${page}.`}`,
 } as const;
-
-// The words of an answer written to a file.
 
 export const SHEET = {
   assumed: 'How it was read',
-  cautions: 'Take care',
+  cautions: 'Safety',
   sources: 'Sources',
   text: 'Everything',
 } as const;
 
-// The words of a summary to hand on: short enough for one message.
+// Summaries to hand on, each short enough for one message.
 
 export const HANDOFF = {
   title: (project: string, day: string) => `${project}, ${day}`,
-  files: (project: string, count: number) => `${project}: ${counted(count, 'file')} to hand on.`,
+  files: (project: string, count: number) => `${project}: ${counted(count, 'file')} to hand out.`,
   noFiles: (project: string) => `${project}: there is nothing to put into a file yet.`,
   labels: {
     call: 'Call first',
-    care: 'Take care',
+    care: 'Safety',
     rooms: 'Rooms',
     floor: 'Floor',
     rows: 'Rows',
@@ -151,16 +148,16 @@ export const HANDOFF = {
   rows: (room: string, rows: number) => `${room} ${counted(rows, 'row')}`,
   wait: (room: string, stage: string, until: string) => `${room}: ${stage} until ${until}`,
   more: (count: number) => `and ${count} more`,
-  moreCalls: (count: number) => `and ${count} more: “project found” tells of each`,
+  moreCalls: (count: number) => `and ${count} more: “project found” lists them all`,
   boxed: 'letters that the font of the PDF lacks are printed as □; spreadsheets, data and the page have them',
   actions: { pdf: 'As a PDF to print', csv: 'As spreadsheets', json: 'As data', share: 'Share it by a link' },
 } as const;
 
-/** What can hurt, in a few words each; a topic without them is told whole. */
+/** Short forms; a topic without one is shown in full. */
 export const SHORT_CAUTIONS: Readonly<Record<string, string>> = {
   asbestos: 'an old floor below may hold asbestos: have it tested before it is disturbed',
   lead: 'paint from before 1978 (elsewhere before about 1997) may hold lead: test before cutting or sanding',
-  'leak-water': 'leak: water off, circuit off; sewage is for a company',
+  'leak-water': 'leak: water off, circuit off; sewage is a job for a company',
   'hidden-lines': 'cables and pipes in walls and floors: find them first',
   'tack-strip': 'tack strip nails',
   blade: 'knife blades',
@@ -172,6 +169,6 @@ export const SHORT_CAUTIONS: Readonly<Record<string, string>> = {
   noise: 'noise: ears covered',
   knees: 'knee pads',
   lifting: 'heavy cartons: two people',
-  mould: 'mould over 10 sq ft: a professional',
+  mould: `mold over ${byUnits('10 sq ft', '1 m²')}: a professional`,
   tetanus: 'wounds: tetanus',
 };

@@ -1,17 +1,17 @@
-/** Text of shopping lists, spending, and the names of what is bought and what it is sold in. */
+/** Text of shopping lists and spending, and the names of what to buy and its packages. */
 
 import type { Stage } from '../reply/need.ts';
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 import { counted } from './floor-text.ts';
 
-/** What could not be worked out yet, and what to type for it. */
+/** What could not be computed yet, and what to type for it. */
 export interface NotGiven {
   readonly what: string;
   readonly tell: string;
 }
 
-/** What to tell, with examples in the asker's own units. */
+/** With examples in the user's units. */
 export function notGivenIn(units: 'imperial' | 'metric') {
   const metric = units === 'metric';
   return {
@@ -21,21 +21,21 @@ export function notGivenIn(units: 'imperial' | 'metric') {
       tell: `project pick plank: ${metric ? '180 x 1220 mm, 8 per carton' : '6 x 48 in, 10 per carton'}`,
     },
     floor: (rooms: readonly string[]): NotGiven => ({
-      what: `Tear-out: what lies in ${rooms.join(', ')} now?`,
+      what: `Tear-out: what is on the floor of ${rooms.join(', ')} now?`,
       tell: `project room ${rooms[0] ?? ''}, floor: carpet`,
     }),
     subfloor: {
-      what: 'Subfloor: squeaks, soft spots and low places are known once the old floor is out',
+      what: 'Subfloor: you’ll find squeaks, soft spots and low places once the old floor is out',
       tell: metric
         ? 'level readings: 5 mm over 3 m, area: 1.2 x 1.8 m'
         : 'level readings: 3/16 in over 10 ft, area: 4 x 6 ft',
     },
     doorways: {
-      what: 'Transitions: which doorways does the floor end in?',
+      what: 'Transitions: at which doorways does the floor end?',
       tell: `project pick edges doorways: ${metric ? 'bath 800 mm to tile 10 mm' : 'bath 30 in to tile 1/2 in'}`,
     },
     trim: {
-      what: 'Baseboards: new ones, and in which lengths?',
+      what: 'Baseboards: which lengths does your store sell?',
       tell: `project pick list stock: ${metric ? '2.4 m; 3.6 m' : '8 ft $7.98; 12 ft $12.48'}`,
     },
   };
@@ -87,7 +87,7 @@ const AISLE_OF: readonly (readonly [start: string, aisle: Aisle])[] = [
   ['container', 'Cleaning and safety'],
 ];
 
-/** Where a shop has it; what is fastened with or cut with is hardware. */
+/** Fasteners and tools for cutting are hardware. */
 export function aisleOf(item: string): Aisle {
   return AISLE_OF.find(([start]) => item.startsWith(start))?.[1] ?? 'Hardware';
 }
@@ -118,7 +118,7 @@ export const SHOPPING = {
   backPlain: (what: string, label: string) => `${label}: ${what}, unopened with its receipt`,
   overOpened: (what: string, label: string) => `${label}: ${what} more than is needed, but opened`,
   notGivenTitle: 'Not worked out yet',
-  notGiven: ({ what, tell }: NotGiven) => `${what}: type “${tell}”`,
+  notGiven: ({ what, tell }: NotGiven) => `${what}${/[.?]$/.test(what) ? ' Type' : ': type'} “${tell}”`,
   unread: (ask: string, expected: string) => `${quoted(ask)}: ${expected}`,
   refused: (ask: string, why: string, call: string) => `${quoted(ask)}: ${why} Call: ${call.replace(/\.$/, '')}.`,
   refusedTitle: 'Leave this to a professional',
@@ -132,12 +132,12 @@ export const SHOPPING = {
   byAisle: 'By aisle',
   byStage: 'By stage',
   each: (price: string, label: string) =>
-    `${price} taken as the price of one (${label}); type “for ${price}” where it was for all`,
+    `${price} read as the price of one (${label}); type “for ${price}” if it was for all`,
   total: (price: string, label: string) =>
-    `${price} taken for all of it (${label}); type “at ${price} each” where it was for one`,
+    `${price} read as the price of all of it (${label}); type “at ${price} each” if it was for one`,
 } as const;
 
-/** Two lots of one plank on one floor. */
+/** Two lots of the same plank on one floor. */
 export function mixedLots(label: string, lots: readonly string[]): string {
   return `Mixed lots: ${label} is bought of lots ${lots.join(' and ')}. Shades differ from lot to lot: change to one lot if the shop can, or open all cartons first, mix boards from both, and keep one lot to a room.`;
 }
@@ -148,11 +148,11 @@ const which = (things: readonly string[]): string =>
     .map((label) => `“${label}”`)
     .join(', ');
 
-/** A fix that stands for the whole line, and not for one purchase of it. */
+/** Marks a fix as a whole line rather than one purchase. */
 export const WHOLE_LIST = 'list';
 
 export const SHOPPING_PROBLEMS = {
-  /** `answered`: there is an answer that can be saved, with its rooms and plank. */
+  /** `answered`: there is an answer to save, with its rooms and plank. */
   nothingListed: (got: string, answered: boolean): Problem => ({
     option: 'ask',
     got: quoted(got),
@@ -165,66 +165,66 @@ export const SHOPPING_PROBLEMS = {
     option: 'do',
     got: quoted(got),
     expected:
-      'Tell what you bought, how many, and its price and lot if you like; or “returned”, “opened”, “not bought”.',
+      'Say what you bought and how many, with its price and lot if you like; or “returned”, “opened”, “not bought”.',
     fix: 'bought 10 cartons at $32.50 lot B7',
   }),
   which: (got: string, things: readonly string[], fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `That may be ${which(things)}: name one.`,
+    expected: `Do you mean ${which(things)}? Name one.`,
     fix,
   }),
   notListed: (got: string, things: readonly string[], fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `That is not on the list. It has ${which(things)}. What else you spend goes to “project spend”.`,
+    expected: `That isn’t on the list. It has ${which(things)}. Anything else you spend goes to “project spend”.`,
     fix,
   }),
   measure: (got: string, label: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `How much of “${label}” is that? Tell it in its own measure, or all of it.`,
+    expected: `How much of “${label}” is that? Say how much in the unit on the list, or “all of it”.`,
     fix,
   }),
   bought: (got: string, label: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `All of “${label}” is ticked off already. Bought more of it? Tell how many.`,
+    expected: `All of “${label}” is already ticked off. Bought more? Say how many.`,
     fix,
   }),
   noneBought: (got: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: 'Nothing is ticked off as bought yet.',
+    expected: 'Nothing is marked as bought yet.',
     fix: WHOLE_LIST,
   }),
   tooMuch: (got: string, most: number, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `Nobody buys more than ${most} at once: was it a slip?`,
+    expected: `That’s more than ${most} at once: is it a typo?`,
     fix,
   }),
   whole: (got: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: 'Packages are whole: tell how many.',
+    expected: 'Packages are whole: say how many.',
     fix,
   }),
   noTick: (got: string, label: string, fix: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `“${label}” was not ticked off but bought with its price, lot or payer told, which would be forgotten. “${fix}” forgets every purchase of it.`,
+    expected: `“${label}” was bought with its price, lot or payer, and that would be lost. “${fix}” removes every purchase of it.`,
     fix: WHOLE_LIST,
   }),
   notBought: (got: string, label: string): Problem => ({
     option: 'do',
     got: quoted(got),
-    expected: `Nothing is bought of “${label}” yet.`,
+    expected: `You haven’t bought any “${label}” yet.`,
     fix: WHOLE_LIST,
   }),
 } as const;
 
-// The words of what a project costs: estimate, actual, budget, who pays.
+// What a project costs: estimate, actual, budget, and who pays.
 
 export const SPEND = {
   headline: (spent: string, expected: string | undefined, budget: string | undefined, shares: string | undefined) =>
@@ -235,16 +235,16 @@ export const SPEND = {
     `Refund: ${amount}${what === '' ? '' : `, ${what}`} (${payer}).`,
   removed: (what: string) => `Removed: ${what}.`,
   budgetSet: (amount: string) => `Budget: ${amount}.`,
-  budgetGone: 'No budget any more.',
+  budgetGone: 'The budget is removed.',
   said: (text: string) => `spend: ${text}`,
-  notGiven: 'not told what for',
+  notGiven: 'no reason given',
   payers: { self: 'you', insurer: 'insurer', landlord: 'landlord' },
   stageTitle: 'By stage',
   stageColumns: ['Stage', 'Estimate', 'Spent', 'Left to buy'],
   tools: 'Tools',
   other: 'Other',
   cover: (who: string, what: string) => `Agreed: the ${who} pays ${what}.`,
-  coverGone: (who: string) => `The ${who} pays nothing any more, but for what they paid already.`,
+  coverGone: (who: string) => `The ${who} pays nothing more than they already paid.`,
   sharesTitle: 'Who pays, in all',
   payerTitle: 'Paid so far, by whom',
   budgetTitle: 'Budget',
@@ -254,15 +254,15 @@ export const SPEND = {
   expected: 'Expected in all',
   room: 'Within the budget by',
   over: 'Over the budget by',
-  near: (share: string) => `Near the budget: what is spent and left to buy comes to ${share} % of it.`,
+  near: (share: string) => `Near the budget: what is spent and left to buy comes to ${share}% of it.`,
   past: (amount: string) => `Past the budget: what is spent and left to buy comes to ${amount} more.`,
   unpriced: (count: number) =>
-    `${counted(count, 'thing')} on the shopping list ${count === 1 ? 'has' : 'have'} no price yet and ${count === 1 ? 'is' : 'are'} in no sum.`,
+    `${counted(count, 'thing')} on the shopping list ${count === 1 ? 'has' : 'have'} no price yet and ${count === 1 ? 'is' : 'are'} not included.`,
   listTitle: 'Entries',
   listColumns: ['No.', 'Day', 'What', 'Stage', 'Amount', 'Paid by'],
   purchasesTitle: 'From the shopping list',
   purchasesColumns: ['Day', 'What', 'Amount', 'Paid by'],
-  others: (amounts: readonly string[]) => `in other currencies, in no sum: ${amounts.join(', ')}`,
+  others: (amounts: readonly string[]) => `in other currencies, not included: ${amounts.join(', ')}`,
   remove: (no: number) => `Remove entry ${no}`,
   stageTaken: (stage: string) => `counted under ${stage}`,
 } as const;
@@ -272,12 +272,10 @@ export const SPEND_PROBLEMS = {
     option: 'do',
     got: quoted(got),
     expected:
-      'Say what you paid and for what, a refund, or a budget; or what somebody else pays: “insurer pays $1,500”, “insurer pays 25 %”, “insurer pays the tear-out”.',
+      'Say what you paid and for what, a refund, or a budget; or what somebody else pays: “insurer pays $1,500”, “insurer pays 25%”, “insurer pays the tear-out”.',
     fix: 'spent $84.20 on adhesive, insurer',
   }),
 } as const;
-
-// The names of what is bought, and of what it is sold in.
 
 interface Sold {
   readonly label: string;
@@ -290,8 +288,8 @@ export const NEEDS = {
   planks: (width: string, length: string) => `Planks ${width} × ${length}`,
   carton: (count: number) => each(`carton of ${count}`, `cartons of ${count}`),
   underlay: 'Underlay (pad)',
-  underlayNote: 'only where your plank has no pad attached; laid edge to edge, rolls differ',
-  underlayPlain: 'laid edge to edge, rolls differ',
+  underlayNote: 'only if your plank has no pad attached; see what a roll covers',
+  underlayPlain: 'see what a roll covers',
   strips: 'Transition strips',
   stripsNote: (widths: readonly string[]) => `doorways ${widths.join(', ')}`,
   bags: (size: string) => `Contractor bags, ${size}`,
@@ -310,11 +308,12 @@ export const NEEDS = {
   blocksNote: (lengths: readonly string[]) => `cut in lengths of ${lengths.join(' and ')}`,
   blockScrews: 'Screws for the blocks, through the joist or toed in',
   adhesive: 'Subfloor adhesive',
+  tub: (size: string) => each(`tub of ${size}`, `tubs of ${size}`),
   tube: (size: string) => each(`tube of ${size}`, `tubes of ${size}`),
-  leveller: 'Levelling compound',
+  leveller: 'Leveling compound',
   sack: (size: string, fills: string) =>
     each(`bag of ${size} (fills ${fills} L)`, `bags of ${size} (each fills ${fills} L)`),
-  primer: 'Primer for the levelling compound',
+  primer: 'Primer for the leveling compound',
   stick: (length: string) => each(`stick of ${length}`, `sticks of ${length}`),
   baseboard: 'Baseboard',
   replacement: 'Baseboard for boards that break',

@@ -1,8 +1,8 @@
 /** Text of the tear-out answer. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
-/** What each covering is called to the asker. */
 export const COVERING_NAMES = {
   carpet: 'carpet',
   'sheet vinyl': 'sheet vinyl',
@@ -14,7 +14,7 @@ export const COVERING_NAMES = {
 export const TEAROUT = {
   lines: {
     work: (covering: string, area: string, least: string, most: string) =>
-      `${area} of ${covering}: ${least}–${most} hours for one person, without breaks.`,
+      `${area} of ${covering}: ${least}–${most} hours for one person, not counting breaks.`,
     carpet: (carpet: string, pad: string) => `Carpet ${carpet} in rolls, pad ${pad} in bags.`,
     light: (weight: string) => `It could be as light as ${weight}: weigh a piece to be sure.`,
     held: (tackStrip: string, staples: readonly [number, number] | undefined) =>
@@ -41,7 +41,7 @@ export const TEAROUT = {
   weight: 'Weight',
   usual: (low: string, high: string, rate: string) => `up to ${high} (${low} if it is light; usually ${rate})`,
   inAll: (total: string) => `${total} in all`,
-  withPad: (total: string) => `${total} in all with its pad`,
+  withPad: (total: string) => `${total} in all with the pad`,
   carpetAlone: 'Of that',
   carpetAloneOf: (carpet: string, pad: string) => `carpet ${carpet} in rolls, pad ${pad} in bags`,
   given: (weight: string) => `${weight}, by the weight you gave`,
@@ -49,7 +49,7 @@ export const TEAROUT = {
   haul: 'Haul',
   kerb: 'For curbside pickup',
   kerbFits: (length: string, weight: string, rolls: number, aWeek: number, weeks: number) =>
-    `rolls are at most ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} at ${aWeek} a week` : ''}; bags may have to go into cans of at most 32 gallons (121 L): check with the hauler`,
+    `rolls are at most ${length} long and ${weight}${weeks > 1 ? `; ${rolls} rolls are ${counted(weeks, 'week')} at ${aWeek} a week` : ''}; bags may have to go into cans of at most ${byUnits('32 gallons (121 L)', '120 L')}: check with the hauler`,
   kerbNot: (length: string, weight: string) =>
     `some rolls are over ${length} long or ${weight}: cut narrower or shorter, or ask the hauler`,
   kerbStack: (length: string, weight: string, bundles: number) =>
@@ -63,13 +63,13 @@ export const TEAROUT = {
   reach: (reach: string, gully: string) =>
     `its nails reach up to ${reach} out from the wall (it is set at most ${gully} off it)`,
   staples: 'Staples',
-  staplesRange: (least: number, most: number, breadth: string, wide: string, close: string) =>
-    `${least}–${most}, an estimate: two rows along a pad ${breadth} wide, one every ${wide}, up to three rows, one every ${close}`,
+  staplesRange: (least: number, most: number) =>
+    `${least}–${most}, an estimate: two to three rows in a pad ${byUnits("6' wide, one every 6 to 12 in", '1.8 m wide, one every 15 to 30 cm')}`,
   noStaples: 'none counted: on concrete a pad is glued, and tack strip is held by masonry nails',
   needTitle: 'To have ready',
   bags: 'Contractor bags',
-  bagsValue: (bags: number, volume: string, what: string) =>
-    `${bags} of ${volume} for ${what}; blades and tack strip go into a box`,
+  bagsValue: (bags: number, what: string) =>
+    `${bags} of ${byUnits('42 gallons', '160 L')} for ${what}; blades and tack strip go into a box`,
   bagged: { pad: 'pad, dust and scraps', rubble: 'rubble, none filled beyond what you lift', dust: 'dust and scraps' },
   blades: 'Knife blades',
   masks: 'N95 masks',
@@ -98,7 +98,7 @@ export const TEAROUT = {
   },
 } as const;
 
-/** Steps of a tear-out by covering, without the photographs and the look below, as long as nothing was tested. */
+/** Tear-out steps by covering, except photos and the look underneath; they assume nothing was tested. */
 const TEAROUT_STEPS: Readonly<
   Record<'carpet' | 'sheet vinyl' | 'plank vinyl' | 'laminate' | 'tile', readonly string[]>
 > = {
@@ -130,11 +130,11 @@ const TEAROUT_STEPS: Readonly<
   tile: [
     'Tile carries silica: how it comes off is not worked out here; wet methods, a respirator and a closed room come first.',
     'Carry small loads in buckets, and spread the weight over the floor and in the truck.',
-    'A container for tile has a weight limit far below its volume: tell the hauler what goes in.',
+    'A container for tile has a weight limit far below its volume: say what goes in when you order it.',
   ],
 };
 
-/** The same for a sheet whose floor, backing and glue a laboratory cleared. */
+/** For sheet flooring that a lab cleared along with its backing and glue. */
 const CLEARED_SHEET: readonly string[] = [
   'Empty the room, take doors off, tape sheeting over its doorway, open a window.',
   'Section by section: score the sheet into strips, pull and roll each from the far end, tie it.',
@@ -142,22 +142,22 @@ const CLEARED_SHEET: readonly string[] = [
   'Vacuum the section; only then start the next.',
 ];
 
-/** The steps for a covering; glue is scraped only where a test cleared it. */
+/** Glue is scraped only if a test cleared it. */
 export function tearoutSteps(covering: keyof typeof TEAROUT_STEPS, cleared: boolean): readonly string[] {
   return covering === 'sheet vinyl' && cleared ? CLEARED_SHEET : TEAROUT_STEPS[covering];
 }
 
 export const TEAROUT_FIRST = {
   proof:
-    'No step before the proof: samples of the floor, its backing and its glue go to an accredited laboratory, one for each layer, cut out wet by whoever the laboratory sends or tells how. A house of a late year is no proof.',
+    'No step before the proof: samples of the floor, its backing and its glue go to an accredited laboratory, one for each layer, cut out wet, by someone the laboratory sends or instructs. A newer house is no proof.',
   photos:
     'Photograph every room, the stains and the layers before anything moves, and keep a piece of carpet and pad: the insurer asks for them.',
   look: 'Lift one corner first. Tile, sheet, paper or black glue below: stop, leave it whole and have it tested.',
 } as const;
 
-/** What is assumed for an option that wasn't given: nothing is assumed silently. */
+/** Nothing is assumed silently. */
 export const NOT_GIVEN: Readonly<Record<'floor' | 'built' | 'doors', string>> = {
   floor: 'floor: assuming carpet with its pad',
   built: 'built: assuming an old house, as its year is unknown',
-  doors: 'doors: assuming one 32 in (813 mm) doorway per room',
+  doors: `doors: assuming one ${byUnits('32 in (813 mm)', '81 cm')} doorway per room`,
 };

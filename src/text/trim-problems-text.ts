@@ -3,6 +3,7 @@
 import type { Problem } from '../reply/reply.ts';
 import { quoted } from './chat-text.ts';
 import type { Got } from './length-problems-text.ts';
+import { byUnits } from './units-text.ts';
 
 function got({ option, got: text }: Got): Got {
   return { option, got: quoted(text) };
@@ -23,7 +24,7 @@ export function notACorner(read: Got, least: number, most: number, fix: string):
 export function doorUnread(read: Got, most: number, fix: string): Problem {
   return {
     ...got(read),
-    expected: `A door is its width, and where it is if you like: “32 in on wall 2, 3' from the left”; or “2 doors 32 in”, at most ${most}. Or “none”.`,
+    expected: `A door is its width, and where it is if you like: “${byUnits("32 in on wall 2, 3' from the left”; or “2 doors 32 in", '80 cm on wall 2, 90 cm from the left”; or “2 doors 80 cm')}”, at most ${most}. Or “none”.`,
     fix,
   };
 }
@@ -31,7 +32,7 @@ export function doorUnread(read: Got, most: number, fix: string): Problem {
 export function bayUnread(read: Got, least: number, most: number, fix: string): Problem {
   return {
     ...got(read),
-    expected: `A bay is its wall, its front and its sides: “wall 2: front 5', sides 3', 135°”, the angle inside, between side and front, from ${least}° to ${most}°. Or “none”.`,
+    expected: `A bay is its wall, its front and its sides: “wall 2: ${byUnits("front 5', sides 3'", 'front 1.5 m, sides 90 cm')}, 135°”, the angle inside, between side and front, from ${least}° to ${most}°. Or “none”.`,
     fix,
   };
 }
@@ -39,8 +40,7 @@ export function bayUnread(read: Got, least: number, most: number, fix: string): 
 export function stockUnread(read: Got, fix: string): Problem {
   return {
     ...got(read),
-    expected:
-      'Sticks are lengths with a price if you like, “8 ft $7.98; 12 ft $12.48”, and what is at hand: “have 3 x 8 ft”.',
+    expected: `Sticks are lengths with a price if you like, “${byUnits('8 ft $7.98; 12 ft $12.48”, and what is at hand: “have 3 x 8 ft', '2.4 m €8; 3.6 m €12”, and what is at hand: “have 3 x 2.4 m')}”.`,
     fix,
   };
 }
@@ -48,7 +48,7 @@ export function stockUnread(read: Got, fix: string): Problem {
 export function noStockToBuy(read: Got, fix: string): Problem {
   return {
     ...got(read),
-    expected: 'Tell at least one length that can be bought, in case what is at hand does not do.',
+    expected: 'Give at least one length you can buy, in case what you have isn’t enough.',
     fix,
   };
 }
@@ -56,7 +56,7 @@ export function noStockToBuy(read: Got, fix: string): Problem {
 export function onSaleOnly(read: Got, fix: string): Problem {
   return {
     ...got(read),
-    expected: 'Only lengths on sale here: what is at hand would fit one profile and not another.',
+    expected: 'Give only lengths you can buy: a stick you have would fit one profile and not another.',
     fix,
   };
 }
@@ -69,21 +69,20 @@ export function twoCurrencies(read: Got, fix: string): Problem {
   return { ...got(read), expected: 'All prices in one currency.', fix };
 }
 
-/** How a stock length without a price was read. */
 export function stockPriceRead(length: string, price: string): string {
-  return `${length} told without a price: taken at ${price}, by the foot of the dearest told`;
+  return `${length} has no price: assuming ${price}, at the highest price per foot you gave`;
 }
 
-/** An area joined with +, whose opening into the room is not told. */
+/** An area joined with + whose opening into the room isn't given. */
 export function joinedOpen(name: string, front: string, side: string, fix: string): Problem {
   return {
     ...got({ option: 'room', got: name }),
-    expected: `Where “${name}” opens into its room is not told, and trim would run across the opening. Tell the walls all round as a walk, or a bay on its wall: “wall 1: front ${front}, sides ${side}, 90°”.`,
+    expected: `Where does “${name}” open into its room? Trim would run across the opening. Give all the walls as a walk, or a bay on its wall: “wall 1: front ${front}, sides ${side}, 90°”.`,
     fix,
   };
 }
 
-/** A door, a bay or a corner on a wall that the rooms do not have; `walls` are those they have. */
+/** `walls` are those the rooms have. */
 export function noWallFor(option: string, given: string, walls: readonly string[], fix: string): Problem {
   const shown = walls.slice(0, 12).join(', ');
   return {
@@ -104,7 +103,7 @@ export function doorTooWide(given: string, fix: string): Problem {
 export function doorsMeet(given: string, fix: string): Problem {
   return {
     ...got({ option: 'doors', got: given }),
-    expected: 'It runs into another door or its casing: tell where each one is.',
+    expected: 'It runs into another door or its casing: say where each one is.',
     fix,
   };
 }
@@ -121,7 +120,7 @@ export function trimBayTooWide(given: string, fix: string): Problem {
   };
 }
 
-/** An outside corner told with an inside angle, or the other way round. */
+/** An outside corner with an inside angle, or the other way round. */
 export function cornerInsideOut(given: string, outside: boolean, fix: string): Problem {
   const kind = outside
     ? 'stands out into the room, so its angle inside is over 180°'
@@ -137,7 +136,7 @@ export function pastReach(corner: string, angle: string, setting: string, reach:
   return {
     option: 'saw-reach',
     got: reach,
-    expected: `The corner ${corner} (${angle}) needs the saw at ${setting}, and it reaches ${reach}. Measure the corner again, or tell your saw’s reach; never cut it freehand.`,
+    expected: `The corner ${corner} (${angle}) needs the saw at ${setting}, and it reaches ${reach}. Measure the corner again, or give your saw’s reach; never cut it freehand.`,
     fix,
   };
 }
@@ -146,7 +145,7 @@ export function noStudInReach(wall: string, length: string, fix: string): Proble
   return {
     option: 'stock',
     got: '',
-    expected: `${wall} takes ${length} in one stretch; no stick is as long, and none reaches from stud to stud. Tell longer sticks.`,
+    expected: `${wall} takes ${length} in one stretch; no stick is that long, and none reaches from stud to stud. Give longer sticks.`,
     fix,
   };
 }
@@ -155,23 +154,20 @@ export function tooManyPieces(pieces: number, most: number, fix: string): Proble
   return {
     option: 'room',
     got: `${pieces} pieces`,
-    expected: `At most ${most} pieces of trim are cut in one ask: ask room by room.`,
+    expected: `At most ${most} pieces of trim at once: ask room by room.`,
     fix,
   };
 }
 
-/** Why nothing is to be cut. */
 export function noTrimLeft(fix: string): Problem {
   return { option: 'doors', got: '', expected: 'The openings leave no wall for trim.', fix };
 }
-
-// The texts about doorways and stairs that cannot be read.
 
 export function doorwayUnread({ option, got }: Got, most: number, fix: string): Problem {
   return {
     option,
     got: quoted(got),
-    expected: `A doorway is its width, what lies beyond and that floor’s height over the subfloor: “bath 30 in to tile 1/2 in; closet 24 in to carpet; balcony 6 ft to track”, at most ${most}.`,
+    expected: `A doorway is its width, what lies beyond and that floor’s height over the subfloor: “bath ${byUnits('30 in to tile 1/2 in; closet 24 in to carpet; balcony 6 ft', '75 cm to tile 12 mm; closet 60 cm to carpet; balcony 180 cm')} to track”, at most ${most}.`,
     fix,
   };
 }
@@ -180,32 +176,30 @@ export function stairsUnread({ option, got }: Got, most: number, fix: string): P
   return {
     option,
     got: quoted(got),
-    expected: `Stairs are how many steps, at most ${most}, and how wide: “12 x 36 in”. Or “none”.`,
+    expected: `Stairs are how many steps, at most ${most}, and how wide: “${byUnits('12 x 36 in', '12 x 90 cm')}”. Or “none”.`,
     fix,
   };
 }
 
-/** How a hard floor without a height was taken. */
+/** A hard floor without a height. */
 export function beyondTaken(name: string): string {
-  return `${name}: the floor beyond taken as high as yours; tell its height, “to tile 1/2 in”`;
+  return `${name}: assuming the floor beyond is as high as yours; if not, give its height, “to tile ${byUnits('1/2 in', '12 mm')}”`;
 }
 
-/** Neither a doorway nor a step. */
 export function noEdges(fix: string): Problem {
   return {
     option: 'doorways',
     got: '',
-    expected: 'Tell a doorway where the floor ends, or stairs that get nosing.',
+    expected: 'Give a doorway where the floor ends, or stairs that get nosing.',
     fix,
   };
 }
 
-/** How high the floor was taken, where it was not told. */
 export function floorTaken(height: string): string {
   return `Assuming your floor and pad are ${height} high; if not, add “floor: ${height}”`;
 }
 
-/** An edge longer than any profile on sale. */
+/** Wider than any profile sold. */
 export function edgeTooLong(name: string, width: string, fix: string): Problem {
   return {
     option: 'stock',
@@ -215,8 +209,6 @@ export function edgeTooLong(name: string, width: string, fix: string): Problem {
   };
 }
 
-// The texts about tubes, paint and nails that cannot be read.
-
 export function volumeUnread({ option, got }: Got, fix: string): Problem {
   return { option, got: quoted(got), expected: 'What a tube holds, from its label: 10.1 fl oz, or 300 ml.', fix };
 }
@@ -225,7 +217,7 @@ export function coverageUnread({ option, got }: Got, fix: string): Problem {
   return {
     option,
     got: quoted(got),
-    expected: 'What paint covers, from its label: 350 sq ft per gallon, or 10 m² per litre.',
+    expected: `What paint covers, from its label: ${byUnits('350 sq ft per gallon, or 10 m² per liter', '10 m² per liter')}.`,
     fix,
   };
 }
@@ -234,12 +226,11 @@ export function nailUnread({ option, got }: Got, fix: string): Problem {
   return {
     option,
     got: quoted(got),
-    expected: 'The length of your nails: 2 in, 50 mm, or a penny size up to 20d.',
+    expected: `The length of your nails: ${byUnits('2 in, 50 mm, or a penny size up to 20d', '50 mm, or a penny size up to 20d')}.`,
     fix,
   };
 }
 
-/** How a penny size was read. */
 export function pennyRead(typed: string, length: string): string {
   return `${typed} nails read as ${length} long`;
 }
@@ -249,7 +240,7 @@ export function nailTooShort(got: string, least: string, fix: string): Problem {
   return {
     option: 'nail',
     got,
-    expected: `It does not hold in the stud: trim, wallboard and grip take at least ${least}.`,
+    expected: `It won’t hold in the stud: trim, wallboard and grip need at least ${least}.`,
     fix,
   };
 }

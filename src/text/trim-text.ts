@@ -1,6 +1,7 @@
 /** Text of the trim list, reset, edges and finish answers. Figures arrive already formatted. */
 
 import { counted } from './floor-text.ts';
+import { byUnits } from './units-text.ts';
 
 export function trimHeadline(
   bought: readonly (readonly [count: number, length: string])[],
@@ -17,10 +18,10 @@ export function trimHeadline(
 export const TRIM = {
   title: 'What to buy',
   lengthLine: (length: string, rooms: number, openings: number) =>
-    `${length} of trim in ${counted(rooms, 'room')}${openings === 0 ? '' : `, ${counted(openings, 'opening')} left out`}.`,
+    `${length} of trim in ${counted(rooms, 'room')}${openings === 0 ? '' : `, not counting ${counted(openings, 'opening')}`}.`,
   sureLine: (proven: boolean, priced: boolean) =>
     proven
-      ? `Proven: no other way to cut it ${priced ? 'costs less' : 'takes less'}.`
+      ? `Proven: no other way to cut it ${priced ? 'costs less' : 'uses less'}.`
       : `A ${priced ? 'cheaper' : 'shorter'} way to cut it may exist; see “buy”.`,
   glueLine: (pieces: readonly string[]) => `Glue up first: ${pieces.join(', ')}, too short to nail.`,
   sticks: 'Sticks to buy',
@@ -49,7 +50,7 @@ export const TRIM = {
   straight: 'straight on',
 } as const;
 
-/** A cut at the end of a piece; `outside` where it goes round a corner that stands out. */
+/** `outside` if it goes around an outside corner. */
 export function sayTrimCut(cut: 'miter' | 'square' | 'cope' | 'scarf', setting: string, outside: boolean): string {
   switch (cut) {
     case 'miter':
@@ -88,7 +89,7 @@ export const TRIM_STEPS = {
   base: [
     MEASURE,
     'Left and right are as you face the wall. Lengths run long point to long point: at an inside corner the long point is at the back, at an outside corner at the face.',
-    'Cut the longest pieces first. Cut outside corners a little long and test-fit both pieces together before either is nailed.',
+    'Cut the longest pieces first. Cut outside corners a little long, and try both pieces together before you nail one.',
     'Set the saw to the angle given, never more than it reaches, and never cut a corner freehand.',
   ],
   cope: 'A coped end: cut the inside bevel first, full wall length, then saw along the line that shows on the face, a little back of it, and file it to fit the square board beside it. Put up the square board first.',
@@ -105,7 +106,7 @@ export const TRIM_ACTIONS = {
   reset: 'Set the old boards again instead',
 } as const;
 
-// The words of an answer on setting old boards again. Figures come in already said.
+// Reusing the old boards.
 
 export const RESET = {
   headline: (boards: number, broken: number, range: string) =>
@@ -120,7 +121,7 @@ export const RESET = {
   replace: 'Replace all of it',
   shoe: 'Leave the boards, shoe over the gap',
   sticks: (sticks: string, cost: string | undefined) => (cost === undefined ? sticks : `${cost}: ${sticks}`),
-  noPrices: 'Add prices to compare costs: “stock: 8 ft $7.98; 12 ft $12.48” and “shoe: 8 ft $3.98”.',
+  noPrices: `Add prices to compare costs: “${byUnits('stock: 8 ft $7.98; 12 ft $12.48” and “shoe: 8 ft $3.98', 'stock: 2.4 m €8; 3.6 m €12” and “shoe: 2.4 m €4')}”.`,
   line: (label: string, value: string) => `${label}: ${value}.`,
   labelLine: 'Label each board on its back and on the wall behind it before you pry.',
   labelsTitle: 'Labels: write each on the back of its board and on the wall behind it',
@@ -138,7 +139,7 @@ export const RESET = {
   ],
 } as const;
 
-// The words of an answer on floor edges: profiles, undercuts, stairs. Figures come in already said.
+// Floor edges: profiles, undercuts, stairs.
 
 const SINGULAR: Readonly<Record<string, string>> = {
   't-moulding': 'T-molding',
@@ -170,12 +171,12 @@ export const EDGES = {
   up: (by: string) => `up ${by}`,
   down: (by: string) => `down ${by}`,
   why: {
-    't-moulding': 'two floors of one height',
+    't-moulding': 'both floors the same height',
     reducer: 'slopes down to the lower floor',
     nosing: 'over the edge of the step',
-    hard: 'closes the floor beside the higher one',
-    carpet: 'closes the floor; the carpet is tucked against it',
-    track: 'closes the floor short of the track, so that the door still runs',
+    hard: 'covers the edge beside the higher floor',
+    carpet: 'covers the edge; tuck the carpet against it',
+    track: 'covers the edge short of the track, so the door still slides',
   },
   buyTitle: 'What to buy',
   buy: (sticks: string, cost: string | undefined) => (cost === undefined ? sticks : `${sticks}, ${cost}`),
@@ -200,11 +201,11 @@ export function riserText(floor: string, limit: string, over: boolean): string {
   return `A landing that gains ${floor} makes the last riser higher by as much${much} unless every tread gains the same. Risers must stay alike within ${limit} from the lowest to the highest: measure all of them first, without carpet, rugs or runners, and as they will be with the new floor.`;
 }
 
-// The words of a finishing answer: nails, caulk, filler, primer and paint. Figures come in already said.
+// Finishing: nails, caulk, filler, primer and paint.
 
 export const FINISH = {
   headline: (nails: number, size: string, tubes: number, paint: string) =>
-    `${counted(nails, 'nail')} of ${size}, ${counted(tubes, 'tube')} of caulk, ${paint} of paint.`,
+    `${counted(nails, 'nail')} (${size}), ${counted(tubes, 'tube')} of caulk, ${paint} of paint.`,
   lengthLine: (length: string, places: number) => `${length} of trim, nailed at ${places} places.`,
   nailLine: (size: string, into: string) => `${size} nails reach ${into} into the stud.`,
   primerLine: (amount: string) => `Also ${amount} of primer for bare wood and filler.`,
@@ -223,7 +224,8 @@ export const FINISH = {
   caulkValue: (tubes: number, bead: string, each: string) =>
     `${counted(tubes, 'tube')}: a ${bead} bead, a tube gives ${each}`,
   filler: 'Filler',
-  fillerValue: (amount: string, holes: number) => `${amount} for ${counted(holes, 'hole')}`,
+  fillerValue: (tubs: number, tub: string, amount: string, holes: number) =>
+    `${counted(tubs, 'tub')} of ${tub} (${amount} for ${counted(holes, 'hole')})`,
   primer: 'Primer',
   paint: 'Paint',
   coatsValue: (amount: string, coats: number, area: string) => `${amount}: ${counted(coats, 'coat')} on ${area}`,
@@ -231,8 +233,8 @@ export const FINISH = {
   formulas: 'How it is calculated',
   formulaItems: [
     'Nails: studs behind each stretch, and its two ends, × nails a stud.',
-    'Nail length: trim + wallboard + 3/4 to 1 in, up to the next 1/4 in or 5 mm.',
-    'Caulk: in³ of the tube ÷ (bead² in in² × 12) = feet a tube; tubes are whole.',
+    `Nail length: trim + wallboard + ${byUnits('3/4 to 1 in, up to the next 1/4 in or 5 mm', '20 to 25 mm, up to the next 5 mm')}.`,
+    `Caulk: ${byUnits('in³ of the tube ÷ (bead² in in² × 12) = feet a tube', 'ml of the tube ÷ bead² in mm² = meters a tube')}; tubes are whole.`,
     'Paint and primer: length × (height + thickness) × coats ÷ coverage; the top edge is painted too.',
     'Filler: holes × π/4 × width² × depth.',
   ],
@@ -247,7 +249,22 @@ export const FINISH = {
   ],
 } as const;
 
-/** A nail deeper in the stud than is safe without looking. */
+/** A nail that goes deeper into the stud than is safe without checking. */
 export function deepNailText(size: string, into: string, limit: string): string {
   return `A ${size} nail goes ${into} into the stud. Past ${limit} it may meet a cable or a pipe: find them first, or take a shorter nail.`;
 }
+
+type Bought = readonly [count: number, length: string, money: string | undefined];
+
+export const TRIM_RUN = {
+  headline: (count: number, length: string, money: string | undefined, run: string, share: string) =>
+    `About ${counted(count, 'stick')} of ${length} for ${run} of trim with ${share} extra${money === undefined ? '.' : `: ${money}.`}`,
+  nothing: (run: string) => `Nothing to buy: the sticks you have cover ${run}.`,
+  others: (ways: readonly Bought[]) =>
+    `Or ${ways.map(([count, length, money]) => `${count} × ${length}${money === undefined ? '' : ` for ${money}`}`).join(', or ')}.`,
+  exact: 'For each cut, and fewer joints, give the room’s length and width.',
+  assumedExtra: (share: string) => `Assuming ${share} extra for cuts and mistakes.`,
+  whyTitle: 'Why this number',
+  length: 'Trim, end to end',
+  withExtra: (share: string) => `With ${share} extra`,
+} as const;
