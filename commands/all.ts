@@ -1,4 +1,4 @@
-/** Every command, loaded: for menus, help, and platforms that show them all. */
+/** All commands loaded at once, for the menus and the help that list them. */
 
 import { loadCommands } from '../src/chat/catalog.ts';
 import { catalog } from './index.ts';

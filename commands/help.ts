@@ -3,6 +3,7 @@
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
 import { type Command, defineCommand } from '../src/chat/command.ts';
+import { ENTRIES, entriesLike } from '../src/handbook/all-entries.ts';
 import { fullName, listed, optionsOf, typedName } from '../src/input/command-shape.ts';
 import { text } from '../src/input/options.ts';
 import { read, type Units } from '../src/input/reading.ts';
@@ -72,15 +73,16 @@ export default defineCommand({
     'help tearout',
   ],
   options: z.object({
-    command: text({ summary: 'A command to explain; all without it', example: 'planks', standard: 'all' }, (typed) =>
-      read(typed),
+    command: text(
+      { summary: 'The command or topic to explain; leave it out to see all', example: 'planks', standard: 'all' },
+      (typed) => read(typed),
     ),
   }),
   examples: [
     { ask: 'help', headline: (commands) => HELP.headline(listed(commands).length) },
-    { ask: 'help planks', headline: 'floor planks: Cartons of plank for your rooms, and a laying guide row by row.' },
+    { ask: 'help planks', headline: 'floor planks: How many cartons your rooms need, and a row-by-row laying guide.' },
   ],
-  run: ({ command: requested }, { commands: all, assumed, preferences }) => {
+  run: async ({ command: requested }, { commands: all, assumed, preferences, ask }) => {
     const commands = listed(all);
     const word = requested.trim().toLowerCase();
     if (word === 'all') {
@@ -89,15 +91,28 @@ export default defineCommand({
       return reply({ headline, lines: HELP.lines, blocks: [listOf(commands), grammar], assumed, data });
     }
     const command = commands.find((known) => [typedName(known), fullName(known)].includes(word));
+    const entries = word.length < LEAST_LETTERS ? [] : entriesLike(word);
+    if (command?.name === 'handbook' || (!command && entries.length > 0)) {
+      const { outcome } = await ask(`handbook entry: ${command ? 'all' : word}`);
+      const members = commands.filter(({ group }) => group === word).map(typedName);
+      if (!('headline' in outcome) || members.length === 0) return outcome;
+      return { ...outcome, lines: [...(outcome.lines ?? []), HELP.members(members)] };
+    }
     if (!command) {
       return {
         problems: [HELP.unknown(word.slice(0, 40), closest(word.slice(0, 40), commands.map(typedName)))],
       };
     }
+    const leading = ENTRIES.filter(({ next }) => next?.request.split(' ')[0] === typedName(command));
+    const asked = [...new Set([...leading, ...entries])].slice(0, 3);
     return reply({
       assumed,
       headline: HELP.about(fullName(command), command.summary),
-      lines: command.examples.slice(0, 2).map(({ ask }) => HELP.example(ask)),
+      lines: [
+        ...command.examples.slice(0, 2).map(({ ask: line }) => HELP.example(line)),
+        ...(asked.length > 0 ? [HELP.questions(asked.map(({ title }) => title))] : []),
+      ],
+      actions: asked.map(({ id, title }) => ({ label: title, ask: `handbook entry: ${id}` })),
       blocks: [
         optionTable(command, preferences.units),
         { kind: 'steps', title: HELP.examples, steps: command.examples.map(({ ask }) => ask) },
@@ -107,6 +122,9 @@ export default defineCommand({
     });
   },
 });
+
+/** Fewer begin too many words. */
+const LEAST_LETTERS = 3;
 
 const grammar: Block = { kind: 'text', text: HELP.grammar };
 

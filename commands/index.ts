@@ -1,4 +1,4 @@
-/** Every command, in the order in which help lists them: each is loaded from its file by who needs it. */
+/** The catalog of commands, in the order in which help lists them; each file is loaded only when it's needed. */
 
 import type { Catalog } from '../src/chat/catalog.ts';
 
@@ -12,6 +12,7 @@ export const catalog: Catalog = [
   { group: 'floor', name: 'resume', load: () => import('./floor/resume.ts') },
   { group: 'floor', name: 'guides', load: () => import('./floor/guides.ts') },
   { group: 'trim', name: 'list', load: () => import('./trim/list.ts') },
+  { group: 'trim', name: 'run', load: () => import('./trim/run.ts') },
   { group: 'trim', name: 'reset', load: () => import('./trim/reset.ts') },
   { group: 'trim', name: 'edges', load: () => import('./trim/edges.ts') },
   { group: 'trim', name: 'finish', load: () => import('./trim/finish.ts') },
@@ -48,6 +49,7 @@ export const catalog: Catalog = [
   { group: 'project', name: 'settings', load: () => import('./project/settings.ts') },
   { group: 'project', name: 'link', load: () => import('./project/link.ts') },
   { group: 'project', name: 'mydata', load: () => import('./project/mydata.ts') },
+  { name: 'tally', load: () => import('./tally.ts') },
   { name: 'tape', load: () => import('./tape.ts') },
   { name: 'handbook', load: () => import('./handbook.ts') },
   { name: 'small-talk', load: () => import('./small-talk.ts') },

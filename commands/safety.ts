@@ -1,10 +1,10 @@
-/** `safety`: the cautions of a task, each with its source, and the noise dose of a planned day. */
+/** `safety`: the cautions for a task, each with its source, and the noise dose of a planned day. */
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
 import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures.ts';
 import { choice, text } from '../src/input/options.ts';
-import { readDay } from '../src/input/parse-noise.ts';
+import { readDay } from '../src/input/parse-weight.ts';
 import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
 import { reply } from '../src/reply/reply.ts';
 import { SAFETY, worded } from '../src/text/caution-text.ts';
@@ -12,7 +12,7 @@ import { noiseBlocks } from './prep/noise-day.ts';
 
 export default defineCommand({
   name: 'safety',
-  summary: 'What can hurt you in a task, and what to do about it',
+  summary: 'What can hurt you on each task, and what to do about it',
   phrases: [
     'what safety things should i know',
     'safety list',
@@ -79,7 +79,7 @@ export default defineCommand({
     task: choice(TASKS, { summary: `${TASKS.slice(0, -1).join(', ')} or ${TASKS.at(-1)}`, standard: 'laying' }),
     day: text(
       {
-        summary: 'Noises of your day, each with its time and level',
+        summary: 'The noise in your day: each source with its time and level',
         example: 'saw 2 h at 100, vacuum 1 h at 85',
         colons: 'any',
         standard: 'none',

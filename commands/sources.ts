@@ -1,4 +1,4 @@
-/** `sources`: every figure the answers lean on, with where it comes from and how far it was checked. */
+/** `sources`: every figure the answers rely on, where it comes from, and how well it was checked. */
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
@@ -10,7 +10,7 @@ import { SOURCES, saySource } from '../src/text/help-text.ts';
 
 export default defineCommand({
   name: 'sources',
-  summary: 'Where each figure comes from, and how far it was checked',
+  summary: 'Where each figure comes from, and how well it has been checked',
   phrases: [
     'where do your figures come from',
     "what's your source for ten percent waste",
@@ -55,7 +55,12 @@ export default defineCommand({
   ],
   options: z.object({
     about: text(
-      { summary: 'A word to look for, such as gap; all without it', example: 'gap', standard: 'all', colons: 'any' },
+      {
+        summary: 'A word to look for, such as gap; leave it out to see all',
+        example: 'gap',
+        standard: 'all',
+        colons: 'any',
+      },
       (typed) => read(typed),
     ),
   }),

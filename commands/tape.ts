@@ -1,4 +1,4 @@
-/** `tape`: arithmetic and conversion of lengths, exact. */
+/** `tape`: exact arithmetic and unit conversion for lengths. */
 
 import { z } from 'zod';
 import { defineCommand } from '../src/chat/command.ts';
@@ -10,7 +10,7 @@ import { NOT_A_TICK } from '../src/text/help-text.ts';
 
 export default defineCommand({
   name: 'tape',
-  summary: 'Adds, subtracts, multiplies, divides and converts lengths, exactly',
+  summary: 'Add, subtract, multiply, divide and convert lengths exactly',
   phrases: [
     '12 ft 3 3/8 minus 2 ft 7 1/2',
     'whats half of 11\' 4 3/4"',
@@ -96,7 +96,7 @@ export default defineCommand({
   options: z.object({
     sum: text(
       {
-        summary: 'Lengths with + - x / and brackets; “in mm” to convert',
+        summary: 'Lengths with + - x / and parentheses; add “in mm” to convert',
         colons: 'rooms',
         example: `12'6" + 2 x 3'4 1/2" - 5/8"`,
       },

@@ -1,4 +1,4 @@
-/** `floor area`: how large rooms are, wall to wall. */
+/** `floor area`: the area of rooms from wall to wall. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -6,13 +6,13 @@ import { SQUARE_FOOT } from '../../src/figures/cited.ts';
 import { sayArea, sayAreasOfSum } from '../../src/input/format.ts';
 import { room } from '../../src/input/options.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { AREA_TEXT } from '../../src/text/estimate-text.ts';
+import { AREA_TEXT } from '../../src/text/floor-text.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
 
 export default defineCommand({
   group: 'floor',
   name: 'area',
-  summary: 'How many square feet or meters rooms have, wall to wall',
+  summary: 'How many square feet or meters your rooms are, wall to wall',
   phrases: [
     'what is the square footage of a 12x17 room',
     'how many square feet is 11\'6" by 14\'3"',
@@ -75,7 +75,7 @@ export default defineCommand({
     'square foot of 8 by 8 plus the doorway',
     'tell me the square feet of my rooms for the realtor, 14x16 13x11 10x10 6x8',
   ],
-  options: z.object({ room: room({ summary: 'Rooms by their sides; several with ;' }) }),
+  options: z.object({ room: room({ summary: 'Rooms by their sides, with ; between rooms' }) }),
   examples: [
     { ask: `area room: bedroom 12' x 11'6"`, headline: '138 sq ft, wall to wall.' },
     {

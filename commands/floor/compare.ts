@@ -1,4 +1,4 @@
-/** `floor compare`: up to five planks for the same rooms, side by side. */
+/** `floor compare`: lays up to five planks in the same rooms and sets them side by side. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
@@ -7,29 +7,104 @@ import { PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { choicesIn, type ParsedChoice, readChoices } from '../../src/input/parse-choices.ts';
+import { readPlank } from '../../src/input/parse-plank.ts';
 import { type AreaPrice, readPadPrice } from '../../src/input/parse-price.ts';
+import { type ParsedPlank, type Read, type Reading, read, unread } from '../../src/input/reading.ts';
 import { countCuts } from '../../src/layout/cutting.ts';
 import { largestOf } from '../../src/layout/direction.ts';
-import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
+import { type Block, type Fact, type Problem, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import { handedInRows, notCompared } from '../../src/text/floor-problems-text.ts';
-import { COMPARE, counted, tooManyTogether } from '../../src/text/floor-text.ts';
+import {
+  COMPARE,
+  choicesMissing,
+  counted,
+  FLOOR_BRIEF,
+  tooManyChoices,
+  tooManyTogether,
+} from '../../src/text/floor-text.ts';
 import { cents, portion } from '../../src/units/length.ts';
 import { wallToWall } from './floor-facts.ts';
 import { layingOptions, type PlanksAsk, roomOption } from './floor-options.ts';
 import { type LaidFloor, layAsk, requestedAreas, settledLayout } from './lay.ts';
 
-// Planks side by side on the same rooms: each laid, priced and weighed, and the first by each measure.
+/** One of the planks. `reflectance` is a percentage (light reflectance value), `tier` is as given. */
+interface ParsedChoice {
+  readonly name: string;
+  readonly plank: ParsedPlank;
+  /** The plank as typed, for a follow-up request about it alone. */
+  readonly typed: string;
+  readonly reflectance?: number;
+  readonly tier?: string;
+}
 
-/** What `floor compare` reads. */
+const MOST_CHOICES = 5;
+
+const NAME = /^\s*([\p{L}][\p{L}\d -]{0,23}?)\s*[:=]\s*(.+)$/su;
+const REFLECTANCE =
+  /(?:,\s*|(?<!\s)\s+)?\b(?:lrv|light reflectance(?: value)?|reflectance)(?:\s*(?:of|is|=))?\s*(\d{1,3})(?:\s*%)?/i;
+const TIER =
+  /(?:,\s*|(?<!\s)\s+)?\b(?:(budget|low|mid|middle|premium|high)[- ]?(?:tier|range|end)|tier\s*(budget|low|mid|middle|premium|high|\d))\b/i;
+
+function choicesIn(text: string): readonly string[] {
+  return text
+    .split(/[;|\n]|(?<![^\S\n])\s+vs\.?\s+/i)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}
+
+/**
+ * Planks separated by `;`, `|`, a newline or “vs”, named `oak: 7 x 48 in, …` or otherwise plank A, plank B. Reports all
+ * problems at once.
+ */
+function readChoices(text: string, reading: Reading): Read<readonly ParsedChoice[]> {
+  const parts = choicesIn(text);
+  if (parts.length < 2) return unread(choicesMissing(reading.option, text));
+  if (parts.length > MOST_CHOICES)
+    return unread(tooManyChoices(reading.option, text, MOST_CHOICES, parts.slice(0, MOST_CHOICES).join('; ')));
+  const choices: ParsedChoice[] = [];
+  const problems: Problem[] = [];
+  const mended: (string | undefined)[] = [];
+  parts.forEach((part, i) => {
+    const named = NAME.exec(part);
+    const name = named?.[1]?.trim() ?? `plank ${String.fromCodePoint(65 + i)}`;
+    const { rest, reflectance, tier } = extras(named?.[2] ?? part);
+    const plank = readPlank(rest, { ...reading, note: (line) => reading.note(`${name}: ${line}`) });
+    if (plank.ok)
+      choices.push({ name: unique(name, choices), plank: plank.value, typed: rest, ...reflectance, ...tier });
+    else problems.push(...plank.problems);
+    const fix = plank.ok ? part : plank.problems[0].fix;
+    mended.push(plank.ok || fix === undefined ? fix : `${named ? `${name}: ` : ''}${fix}`);
+  });
+  const fix = mended.includes(undefined) ? undefined : mended.join('; ');
+  const [first, ...more] = problems.map((problem) => ({ ...problem, fix }));
+  return first ? unread(first, ...more) : read(choices);
+}
+
+function extras(text: string): { rest: string; reflectance?: { reflectance: number }; tier?: { tier: string } } {
+  const light = REFLECTANCE.exec(text);
+  const dark = light ? text.replace(light[0], '') : text;
+  const tier = TIER.exec(dark);
+  const rest = tier ? dark.replace(tier[0], '') : dark;
+  const word = (tier?.[1] ?? tier?.[2])?.toLowerCase();
+  return {
+    rest: rest.replace(/^[\s,]+|(?<![\s,])[\s,]+$/g, ''),
+    ...(light && Number(light[1]) <= 100 && { reflectance: { reflectance: Number(light[1]) } }),
+    ...(word !== undefined && { tier: { tier: word } }),
+  };
+}
+
+function unique(name: string, before: readonly ParsedChoice[]): string {
+  const same = before.filter((choice) => choice.name.toLowerCase().startsWith(name.toLowerCase())).length;
+  return before.some((choice) => choice.name.toLowerCase() === name.toLowerCase()) ? `${name} ${same + 1}` : name;
+}
+
 interface CompareAsk extends Omit<PlanksAsk, 'plank'> {
   readonly planks: readonly ParsedChoice[];
   readonly pad: AreaPrice | undefined;
 }
 
-/** One plank laid and weighed; money in cents, waste in percent of the area wall to wall. */
+/** Money in cents, waste in percent of the wall-to-wall area. */
 interface Weighed {
   readonly choice: ParsedChoice;
   readonly laid: LaidFloor;
@@ -37,16 +112,16 @@ interface Weighed {
   readonly wastePercent: number;
   readonly rows: number;
   readonly cuts: number;
-  /** The pad that it needs and that has a price; 0 where one is attached. */
+  /** What the pad costs, when it has a price; 0 where the plank has one attached. */
   readonly padCents: number | undefined;
-  /** Cartons with tax, and the pad where its price was told. */
+  /** Cartons with tax, plus the pad if it has a price. */
   readonly total: number | undefined;
 }
 
-/** Planks of all choices together: they are laid one after the other before there is an answer. */
+/** For all planks together: every one is laid before the first answer appears. */
 const MOST_TOGETHER = 12_000;
 
-/** Every plank laid in the same rooms; the Problems of the first that cannot be, or that all together are too many. */
+/** Returns the Problems of the first plank that can't be laid, or one Problem if there are too many planks in all. */
 async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighed[] | Problems> {
   const abouts: number[] = [];
   for (const choice of ask.planks) {
@@ -71,7 +146,7 @@ async function weigh(ask: CompareAsk, context: Context): Promise<readonly Weighe
   return weighed;
 }
 
-/** The same planks with the layouts that stand when every search has ended. */
+/** Waits for every layout search to end. */
 async function weighSettled(
   weighed: readonly Weighed[],
   ask: CompareAsk,
@@ -100,7 +175,7 @@ function weighedOf(choice: ParsedChoice, laid: LaidFloor, { pad }: CompareAsk): 
   };
 }
 
-/** Those with the least figure among the ones that have it; none when fewer than two have it or all tie. */
+/** None when fewer than two have the figure or all of them tie. */
 function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number | undefined): readonly Weighed[] {
   const given = weighed.filter((one) => figure(one) !== undefined);
   const least = Math.min(...given.map((one) => figure(one) ?? Number.POSITIVE_INFINITY));
@@ -108,9 +183,7 @@ function firstBy(weighed: readonly Weighed[], figure: (one: Weighed) => number |
   return given.length < 2 || first.length === given.length ? [] : first;
 }
 
-// The answer of `floor compare`.
-
-/** Lays every plank in the same rooms and sets them side by side: first answers, then what the searches of scattered joints end with. */
+/** Yields a first answer, then a better one when the searches for scattered joints have ended. */
 async function* answerCompare(ask: CompareAsk, context: Context): AsyncGenerator<Outcome> {
   const weighed = await weigh(ask, context);
   if ('problems' in weighed) {
@@ -142,7 +215,7 @@ function replyOf(weighed: readonly Weighed[], ask: CompareAsk, context: Context)
 
 function choiceLine(one: Weighed, saying: Saying): string {
   const { choice, laid, wastePercent } = one;
-  const waste = `${sayNumber(wastePercent, saying, 1)} %`;
+  const waste = `${sayNumber(wastePercent, saying, 1)}%`;
   return FLOOR_BRIEF.choice(choice.name, laid.purchase.cartons, laid.plan.planks, waste, total(one, saying));
 }
 
@@ -151,7 +224,7 @@ function total(one: Weighed, saying: Saying): string | undefined {
   return price && one.total !== undefined ? sayMoney(cents(one.total), price.currency, saying) : undefined;
 }
 
-/** The cheapest where prices are told in one currency, else the one that wastes least. */
+/** The cheapest if all prices are in one currency, otherwise the one that wastes the least. */
 function headline(weighed: readonly Weighed[], saying: Saying): string {
   const [cheapest, ...tied] = firstBy(weighed, comparableTotal(weighed));
   if (cheapest && tied.length === 0) {
@@ -163,12 +236,12 @@ function headline(weighed: readonly Weighed[], saying: Saying): string {
   }
   const [leanest, ...others] = firstBy(weighed, (one) => one.wastePercent);
   if (leanest && others.length === 0) {
-    return COMPARE.headline(leanest.choice.name, COMPARE.leanest, `${sayNumber(leanest.wastePercent, saying, 1)} %`);
+    return COMPARE.headline(leanest.choice.name, COMPARE.leanest, `${sayNumber(leanest.wastePercent, saying, 1)}%`);
   }
   return COMPARE.even(weighed.map(({ choice }) => choice.name));
 }
 
-/** Totals compare only when each was told, in one currency. */
+/** Totals compare only if every plank has a price, all in one currency. */
 function comparableTotal(weighed: readonly Weighed[]): (one: Weighed) => number | undefined {
   const currencies = new Set(weighed.map(({ choice }) => choice.plank.cartonPrice?.currency));
   return currencies.size === 1 ? ({ total: sum }) => sum : () => undefined;
@@ -183,13 +256,13 @@ function table(weighed: readonly Weighed[], saying: Saying): Block {
   const rows = [
     line(measures.planks, ({ laid }) => String(laid.plan.planks)),
     line(measures.cartons, ({ laid }) => String(laid.purchase.cartons)),
-    line(measures.waste, ({ wastePercent }) => `${sayNumber(wastePercent, saying, 1)} %`),
+    line(measures.waste, ({ wastePercent }) => `${sayNumber(wastePercent, saying, 1)}%`),
     line(measures.cost, (one) => total(one, saying)),
     line(measures.pad, (one) => sayPad(one, saying)),
     line(measures.rows, ({ rows: count }) => String(count)),
     line(measures.cuts, ({ cuts }) => String(cuts)),
     line(measures.broken, ({ laid }) => String(laid.plan.broken.filter(({ rule }) => rule !== 'pattern').length)),
-    line(measures.light, ({ choice }) => (choice.reflectance === undefined ? undefined : `${choice.reflectance} %`)),
+    line(measures.light, ({ choice }) => (choice.reflectance === undefined ? undefined : `${choice.reflectance}%`)),
     line(measures.tier, ({ choice }) => choice.tier),
   ].filter(([, ...values]) => values.some((value) => value !== COMPARE.notGiven));
   return {
@@ -207,7 +280,6 @@ function sayPad({ choice, padCents }: Weighed, saying: Saying): string {
   return COMPARE.pad(sayMoney(cents(padCents), choice.plank.cartonPrice?.currency ?? 'USD', saying));
 }
 
-/** The same wall laid in each plank. */
 function picture(weighed: readonly Weighed[], saying: Saying): Block {
   const choices = weighed.map(({ choice, laid }) => ({ name: choice.name, plan: laid.plan }));
   const room = largestOf(weighed.flatMap(({ laid }) => laid.plan.regions)).name;
@@ -226,7 +298,7 @@ function winners(weighed: readonly Weighed[], saying: Saying): Block {
   first(
     best.waste,
     (one) => one.wastePercent,
-    (one) => `${sayNumber(one.wastePercent, saying, 1)} %`,
+    (one) => `${sayNumber(one.wastePercent, saying, 1)}%`,
   );
   first(
     best.planks,
@@ -246,12 +318,12 @@ function winners(weighed: readonly Weighed[], saying: Saying): Block {
   first(
     best.light,
     ({ choice }) => choice.reflectance && -choice.reflectance,
-    ({ choice }) => `${choice.reflectance} %`,
+    ({ choice }) => `${choice.reflectance}%`,
   );
   return { kind: 'facts', section: 'why', title: COMPARE.winners, facts };
 }
 
-/** Result data of kind compare: money in cents before tax, the area wall to wall in square ticks. */
+/** Money in cents before tax; the wall-to-wall area in square ticks. */
 export interface CompareResult extends Result {
   readonly kind: 'compare';
   readonly choices: readonly {
@@ -285,7 +357,7 @@ const PAD = {
 export default defineCommand({
   group: 'floor',
   name: 'compare',
-  summary: 'Up to five planks for the same rooms: cartons, waste, cost, cuts',
+  summary: 'Compare up to five planks for the same rooms: cartons, waste, cost, cuts',
   phrases: [
     'which is cheaper, 7 inch planks at $2.49 or 9 inch at 2.89 for a 12x15 room',
     'compare two planks for my bedroom',
@@ -368,7 +440,7 @@ export default defineCommand({
     },
     {
       ask: 'compare room: 3,2 x 4,1 m, planks: 180 x 1220 mm, 8 per carton, LRV 45; 228 x 1524 mm, 6 per carton, LRV 30, premium range',
-      headline: 'plank A wastes least: 10.4 %.',
+      headline: 'plank A wastes least: 10.4%.',
     },
   ],
   run: ({ pattern, ...options }, context) =>

@@ -1,4 +1,4 @@
-/** `floor enough`: whether what was bought, or what a store says, covers the floor with enough to spare. */
+/** `floor enough`: whether the boxes they have, or the number a store gave them, will cover the floor with enough extra. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -8,16 +8,15 @@ import { text } from '../../src/input/options.ts';
 import { type Carton, type ParsedArea, readCartonArea, readFloorArea } from '../../src/input/parse-area.ts';
 import { type Read, type Reading, read } from '../../src/input/reading.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { ENOUGH } from '../../src/text/estimate-text.ts';
+import { ENOUGH } from '../../src/text/floor-text.ts';
 import { roundUpRatio } from '../../src/units/length.ts';
 
-/** By rule of thumb, in hundredths of a percent. */
+/** Common practice for waste, in hundredths of a percent. */
 const LEAST = 500n;
 const USUAL = 1000n;
 const MUCH = 2000n;
 const PERCENT = 10_000n;
 
-/** Boxes by their number, or an area. */
 type Have = { readonly boxes: number } | ParsedArea;
 
 function readHave(typed: string, reading: Reading): Read<Have> {
@@ -29,7 +28,7 @@ function readHave(typed: string, reading: Reading): Read<Have> {
 export default defineCommand({
   group: 'floor',
   name: 'enough',
-  summary: 'Whether the boxes or square feet you have are enough, too few or too many',
+  summary: 'Are the boxes or square feet you have enough, too few or too many?',
   phrases: [
     'i bought 12 boxes for a 14x15 room is that enough',
     'do i have enough, 9 cartons at 20 sq ft and room is 12x14',
@@ -94,20 +93,25 @@ export default defineCommand({
   ],
   options: z.object({
     area: text({ summary: 'The area, or rooms by their sides', colons: 'rooms', example: '12 x 14 ft' }, readFloorArea),
-    have: text({ summary: 'Boxes or square feet that you have', example: '9 boxes' }, readHave),
+    have: text({ summary: 'The boxes or square feet you have', example: '9 boxes' }, readHave),
     box: text(
-      { summary: 'What a box covers, or plank size and count', standard: 'none', colons: 'any', example: '20 sq ft' },
+      {
+        summary: 'What a box covers, or the plank size and how many are in a box',
+        standard: 'none',
+        colons: 'any',
+        example: '20 sq ft',
+      },
       readCartonArea,
     ),
   }),
   examples: [
     {
       ask: 'enough area: 100 sq ft, have: 125 sq ft',
-      headline: 'Yes, and more than you need: 125 sq ft for 100 sq ft is 25 % extra.',
+      headline: 'Yes, and more than you need: 125 sq ft for 100 sq ft is 25% extra.',
     },
     {
       ask: 'enough area: 12x14, have: 9 boxes, box: 20 sq ft',
-      headline: 'Yes: 9 boxes (180 sq ft) for 168 sq ft is 7.1 % extra.',
+      headline: 'Yes: 9 boxes (180 sq ft) for 168 sq ft is 7.1% extra.',
     },
     {
       ask: 'enough area: 10x15, have: 8 boxes, box: 18 sq ft',
@@ -123,7 +127,7 @@ export default defineCommand({
     const has = 'boxes' in have ? `${have.boxes === 1 ? '1 box' : `${have.boxes} boxes`} (${said})` : said;
     const whole = sayArea(need, saying);
     const over = ((got - need) * PERCENT) / need;
-    const share = `${sayNumber(Number(over) / 100, saying, 1)} %`;
+    const share = `${sayNumber(Number(over) / 100, saying, 1)}%`;
     const headline =
       got < need
         ? ENOUGH.no(has, whole, sayArea(need - got, saying))
@@ -152,6 +156,7 @@ export default defineCommand({
       ],
       assumed,
       sources: [COMMON_PRACTICE],
+      reasons: [{ entry: 'extra-percent', figure: `${sayNumber(Number(LEAST) / 100, saying)}%` }],
       data: { kind: 'enough', area: Number(need), have: Number(got), extra: Number(over) / 100, enough: over >= LEAST },
     });
   },

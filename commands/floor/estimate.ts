@@ -1,4 +1,4 @@
-/** `floor estimate`: boxes and money by area alone, for when the plank or the walls aren't known yet. */
+/** `floor estimate`: boxes and cost from the area alone, before the plank or the walls are known. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -8,10 +8,9 @@ import { sayArea, sayMoney, sayNumber } from '../../src/input/format.ts';
 import { percent, text } from '../../src/input/options.ts';
 import { type Carton, readCartonArea, readFloorArea, withoutBox } from '../../src/input/parse-area.ts';
 import { type AreaPrice, readPadPrice, readPrice } from '../../src/input/parse-price.ts';
-import { type Read, type Reading, read } from '../../src/input/reading.ts';
-import type { Price } from '../../src/input/readings-made.ts';
+import { type Price, type Read, type Reading, read } from '../../src/input/reading.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { ESTIMATE } from '../../src/text/estimate-text.ts';
+import { ESTIMATE } from '../../src/text/floor-text.ts';
 import {
   type Area,
   portion,
@@ -20,7 +19,7 @@ import {
   SQUARE_TICKS_PER_SQUARE_METRE,
 } from '../../src/units/length.ts';
 
-/** By rule of thumb; the answer gives both ends whatever was asked for. */
+/** Common practice for waste, in hundredths of a percent; the answer shows both ends whichever was requested. */
 const LOW = 500;
 const HIGH = 1500;
 
@@ -29,7 +28,7 @@ interface Money {
   readonly square?: AreaPrice;
 }
 
-/** A price a carton or for an area; `none` is neither. */
+/** A price per carton or per area; `none` means no price. */
 function readMoney(typed: string, reading: Reading): Read<Money> {
   if (/^(?:none|no)$/i.test(typed.trim())) return read({});
   const square = readPadPrice(typed, reading);
@@ -46,10 +45,16 @@ function cartonsFor(area: Area, points: number, carton: Carton): number {
   return roundUpRatio(area * BigInt(10_000 + points), carton.area * 10_000n);
 }
 
+/** The usual extra stands in the headline too, so what was doubtful to read comes before it. */
+function doubtsFirst(assumed: readonly string[], extra: string): readonly string[] {
+  const doubts = assumed.filter((one) => one.startsWith('Assuming '));
+  return [...doubts, extra, ...assumed.filter((one) => !doubts.includes(one))];
+}
+
 export default defineCommand({
   group: 'floor',
   name: 'estimate',
-  summary: 'Boxes and cost by area alone, before the plank or the walls are known exactly',
+  summary: 'Boxes and cost from the area alone, before you know the exact plank or walls',
   phrases: [
     'i have 450 sq ft to cover and boxes are 22 sq ft, how many',
     'how many boxes for 300 square feet',
@@ -135,33 +140,38 @@ export default defineCommand({
   options: z.object({
     area: text({ summary: 'The area, or rooms by their sides', colons: 'rooms', example: '168 sq ft' }, readFloorArea),
     box: text(
-      { summary: 'What a box covers, or plank size and count', standard: 'none', colons: 'any', example: '24 sq ft' },
+      {
+        summary: 'What a box covers, or the plank size and how many are in a box',
+        standard: 'none',
+        colons: 'any',
+        example: '24 sq ft',
+      },
       readCartonArea,
     ),
-    price: text({ summary: 'Price, by area or by box', standard: 'none', example: '$2.89/sq ft' }, readMoney),
+    price: text({ summary: 'Price, by area or per box', standard: 'none', example: '$2.89/sq ft' }, readMoney),
     extra: percent({
       summary: 'Extra for cuts and mistakes',
-      standard: '10 %',
+      standard: '10%',
       record: RULE_OF_THUMB_PERCENT,
-      example: '10 %',
+      example: '10%',
     }),
-    'sales-tax': percent({ summary: 'Sales tax', standard: '0 %', example: '8.25 %' }),
+    'sales-tax': percent({ summary: 'Sales tax', standard: '0%', example: '8.25%' }),
   }),
   examples: [
-    { ask: 'estimate area: 168 sq ft, box: 24 sq ft', headline: 'About 8 boxes for 168 sq ft with 10 % extra.' },
+    { ask: 'estimate area: 168 sq ft, box: 24 sq ft', headline: 'About 8 boxes for 168 sq ft with 10% extra.' },
     {
       ask: 'estimate area: 15x21, price: $2.89/sq ft',
-      headline: 'About 347 sq ft to buy for 315 sq ft with 10 % extra: $1,001.39.',
+      headline: 'Buy about 347 sq ft for 315 sq ft with 10% extra: $1,001.39.',
     },
     {
-      ask: 'estimate area: 20 m², box: 2.2 m², price: 31.90 € a carton, extra: 5 %',
-      headline: 'About 10 boxes for 20 m² with 5 % extra: €319.00.',
+      ask: 'estimate area: 20 m², box: 2.2 m², price: 31.90 € a carton, extra: 5%',
+      headline: 'About 10 boxes for 20 m² with 5% extra: €319.00.',
     },
   ],
   run: ({ area: floor, box: carton, price, extra, 'sales-tax': tax }, { assumed, preferences, optionTexts }) => {
     const saying = { units: floor.units, decimal: preferences.decimal };
     const whole = sayArea(floor.area, saying);
-    const share = `${sayNumber(extra / 100, saying)} %`;
+    const share = `${sayNumber(extra / 100, saying)}%`;
     const cartons = carton && cartonsFor(floor.area, extra, carton);
     const bought =
       carton && cartons !== undefined && price.square ? carton.area * BigInt(cartons) : withExtra(floor.area, extra);
@@ -176,20 +186,21 @@ export default defineCommand({
     const square = floor.units === 'metric' ? SQUARE_TICKS_PER_SQUARE_METRE : SQUARE_TICKS_PER_SQUARE_FOOT;
     const toBuy = sayNumber(roundUpRatio(withExtra(floor.area, extra), square), saying, 0);
     const [least, most] = carton ? [cartonsFor(floor.area, LOW, carton), cartonsFor(floor.area, HIGH, carton)] : [];
+    const rolls = /roll/i.test(optionTexts.get('box') ?? '');
     const room = /\d\s*(?:x|×|by)\s*\d/i.test(optionTexts.get('area') ?? '');
     return reply({
       headline:
         cartons === undefined
           ? ESTIMATE.area(toBuy, floor.units === 'metric', whole, share, money)
-          : ESTIMATE.boxes(cartons, whole, share, money),
+          : ESTIMATE.boxes(cartons, whole, share, money, rolls ? 'roll' : undefined),
       lines: [
         ...(least === undefined || most === undefined || least === most ? [] : [ESTIMATE.range(least, most)]),
         ...(tax > 0 && net !== undefined && taxed !== undefined
-          ? [ESTIMATE.tax(sayMoney(net, currency, saying), `${sayNumber(tax / 100, saying)} %`)]
+          ? [ESTIMATE.tax(sayMoney(net, currency, saying), `${sayNumber(tax / 100, saying)}%`)]
           : []),
         ESTIMATE.exact(room, carton !== undefined),
       ],
-      assumed: optionTexts.has('extra') ? assumed : [ESTIMATE.assumedExtra(share), ...assumed],
+      assumed: optionTexts.has('extra') ? assumed : doubtsFirst(assumed, ESTIMATE.assumedExtra(share)),
       blocks: [
         {
           kind: 'facts',
@@ -203,6 +214,7 @@ export default defineCommand({
         },
       ],
       sources: [COMMON_PRACTICE],
+      reasons: [{ entry: 'extra-percent', figure: share }],
       data: {
         kind: 'estimate',
         area: Number(floor.area),
@@ -210,6 +222,7 @@ export default defineCommand({
         high: Number(withExtra(floor.area, HIGH)),
         percent: extra / 100,
         ...(cartons === undefined ? {} : { cartons }),
+        ...(rolls ? { unit: 'rolls' } : {}),
         ...(taxed === undefined ? {} : { cents: taxed }),
       },
     });

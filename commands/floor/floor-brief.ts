@@ -1,22 +1,19 @@
-/** The lines that are seen first with a floor in rows: which floor it is, its strips, what isn't kept, what saves a carton. */
+/** The first lines of a floor answer: which floor it is, its strips, rules it breaks, and what would save a carton. */
 
 import { type Saying, sayArea, sayCut, sayLength } from '../../src/input/format.ts';
 import { isSlanted } from '../../src/layout/covered-area.ts';
 import type { LaidRegion, Plan, Plank, Region } from '../../src/layout/floor.ts';
 import { startWall } from '../../src/layout/home-regions.ts';
-import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
-import { LAY } from '../../src/text/floor-text.ts';
+import { FLOOR_BRIEF, LAY } from '../../src/text/floor-text.ts';
 import { boxOf } from '../../src/units/geometry.ts';
 import { ticks } from '../../src/units/length.ts';
 import { wallToWall } from './floor-facts.ts';
 
-/** A way to lay the same floor with fewer cartons. */
 export interface Saver {
   readonly cartons: number;
   readonly line: string;
 }
 
-/** Rooms, plank and pattern in words. */
 export function floorLine(
   { regions, plank }: { readonly regions: readonly Region[]; readonly plank: Plank },
   pattern: string,
@@ -44,7 +41,7 @@ function isPlainRoom({ outline }: Region): boolean {
   );
 }
 
-/** What the rows along the walls are ripped to; nothing where walls are slanted, for each piece has its own shape there. */
+/** Rip widths of the first and last rows. Empty where walls are slanted, because each piece there has its own shape. */
 function stripLines({ regions, plank, rules }: Plan, saying: Saying): readonly string[] {
   const straight = regions.filter((region) => !isSlanted(region, region.frame.angle));
   const [only] = straight;
@@ -79,7 +76,7 @@ function brokenLines({ broken }: Plan): readonly string[] {
   return places > 0 ? [FLOOR_BRIEF.broken(places)] : [];
 }
 
-/** The lines of a floor; `savers` are other ways to lay it, `sure` how far the cartons hold. */
+/** `savers` are other ways to lay the floor, `sure` says how certain the carton count is. */
 export function floorLines(
   plan: Plan,
   saying: Saying,
@@ -95,7 +92,6 @@ export function floorLines(
   ];
 }
 
-/** The lines of one room's guide. */
 export function roomLines(alone: Plan, region: LaidRegion, saying: Saying): readonly string[] {
   const wall = startWall(region, region.frame.angle);
   const named = region.rooms && region.rooms.length > 1;

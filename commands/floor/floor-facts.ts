@@ -16,18 +16,15 @@ import { inches, type Length, millimetres, roundUpRatio, ticks } from '../../src
 import type { AreasAsk } from './floor-options.ts';
 import type { LaidFloor } from './lay.ts';
 
-// What an answer tells of a home as a whole: doorways, rooms, offcuts kept from room to room, what is left at
-// the end.
-
-/** Offcuts told one by one, the longest first; the rest are counted. */
+/** Offcuts listed one by one, the longest first; the rest are only counted. */
 const MOST_GIVEN = 12;
 
-/** What is told of a home needs no rows. */
+/** These facts don't depend on rows, so herringbone uses them too. */
 interface HomeOf extends Pick<LaidFloor, 'home'> {
   readonly plan: { readonly regions: readonly Region[]; readonly rules: { readonly gap: Length } };
 }
 
-/** Doorways, areas by room and what planks go round; nothing for a plain room. */
+/** Doorways, area by room, and the things planks are cut around; empty for a single plain room. */
 export function homeFacts({ plan, home }: HomeOf, saying: Saying): readonly Fact[] {
   const facts: Fact[] = [];
   const gap = sayCut(plan.rules.gap, saying);
@@ -50,7 +47,7 @@ export function homeFacts({ plan, home }: HomeOf, saying: Saying): readonly Fact
   return facts;
 }
 
-/** The order of the rooms and every offcut that waits for a later one; nothing where none does. */
+/** The order of the rooms and each offcut to save for a later one; empty if there is none. */
 export function keepBlocks({ plan, waiting }: LaidFloor, saying: Saying): readonly Block[] {
   if (plan.regions.length < 2) return [];
   const kept = keptOffcuts(plan);
@@ -71,12 +68,11 @@ export function keepBlocks({ plan, waiting }: LaidFloor, saying: Saying): readon
   return [{ kind: 'steps', section: 'cuts', title: HOME.keepTitle, steps: [order, ...steps] }];
 }
 
-/** Shortest offcut told of: what still makes a start or an end piece, or fills a closet. */
+/** The shortest offcut worth mentioning: it can still start or end a row, or fill a closet. Common practice. */
 function leastOffcut(saying: Saying): number {
   return saying.units === 'metric' ? millimetres(200) : inches(8);
 }
 
-/** Whole planks, offcuts and strips that are left when all is laid. */
 export function leftoverBlock({ plan, purchase }: LaidFloor, saying: Saying): Block {
   const left = leftoverOf(plan, leastOffcut(saying));
   const whole = purchase.left + purchase.mistakes + purchase.spares;
@@ -91,7 +87,7 @@ export function leftoverBlock({ plan, purchase }: LaidFloor, saying: Saying): Bl
   return { kind: 'facts', section: 'details', title: HOME.leftTitle, facts };
 }
 
-/** Lengths with how many there are of each, the longest first. */
+/** Longest first. */
 function sayOffcuts({ offcuts }: Leftover, saying: Saying): string {
   const counts = new Map<string, number>();
   for (const offcut of offcuts) {
@@ -118,7 +114,7 @@ function sayStrips({ strips }: Leftover, saying: Saying): string {
     .join('; ');
 }
 
-/** Square ticks from wall to wall, holes left out. */
+/** In square ticks, without the holes. */
 export function wallToWall(plan: { readonly regions: readonly Region[] }): bigint {
   return plan.regions.reduce(
     (sum, { outline, holes }) => sum + [outline, ...holes].reduce((area, path) => area + doubleArea(path), 0n) / 2n,
@@ -126,7 +122,7 @@ export function wallToWall(plan: { readonly regions: readonly Region[] }): bigin
   );
 }
 
-/** What to buy, with the rule of thumb beside the computed figure. */
+/** Shows the rule of thumb beside the computed figure. */
 export function buyFacts({ plan, purchase, said: cost, carton, searching }: LaidFloor, saying: Saying): Block {
   const searched = plan.rules.pattern.name === 'scattered';
   const { plank, planks, bound } = plan;
@@ -149,24 +145,23 @@ export function buyFacts({ plan, purchase, said: cost, carton, searching }: Laid
     { label: BUY.left, value: counted(purchase.left, 'plank') },
     ...(cost === undefined ? [] : [{ label: BUY.cost, value: cost }]),
     { label: BUY.area, value: sayArea(area, saying) },
-    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)} %` },
+    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)}%` },
     { label: BUY.byArea, value: `${counted(thumb, 'plank')}, ${counted(thumbCartons, 'carton')}` },
   ];
   return { kind: 'facts', section: 'buy', title: BUY.title, facts };
 }
 
-/** True where walls step: planks may be cut round them. */
+/** Planks may have to be cut around a jog. */
 function hasJogs({ regions }: Plan): boolean {
   return regions.some(({ outline, holes }) => outline.length > 4 || holes.length > 0);
 }
 
-/** A plan's pattern in words. */
 function sayPattern(plan: Plan, saying: Saying): string {
   const { pattern } = plan.rules;
   return pattern.name === 'stair-step' ? LAY.stair(sayCut(pattern.step, saying), pattern.rows) : pattern.name;
 }
 
-/** How the floor is laid: rows, direction, pattern, strips, rules. `others` tells of other patterns, `way` of the other way round. */
+/** `others` are phrases about other patterns, `way` is the fact about turning the rows. */
 export function layFacts(laid: LaidFloor, others: readonly string[], saying: Saying, way?: Fact): Block {
   const { plan } = laid;
   const { rules, plank } = plan;
@@ -211,14 +206,12 @@ export function layFacts(laid: LaidFloor, others: readonly string[], saying: Say
   return { kind: 'facts', section: 'details', title: LAY.title, facts };
 }
 
-// What a laid floor takes: planks with what goes wrong, and a pad where none is attached.
-
 interface NeedsOf {
   readonly plan: { readonly plank: Plank; readonly planks: number; readonly regions: readonly Region[] };
   readonly home?: Home;
 }
 
-/** Planks × (1 + mistakes) + spares, not yet whole cartons; the pad by area from wall to wall. */
+/** Planks × (1 + mistakes) + spares, not yet rounded up to cartons; the pad by wall-to-wall area. */
 export function floorNeeds({ plan, home }: NeedsOf, ask: AreasAsk): readonly Need[] {
   const { plank, regions } = plan;
   const saying = { units: ask.plank.units, decimal: '.' } as const;
@@ -247,7 +240,7 @@ export function floorNeeds({ plan, home }: NeedsOf, ask: AreasAsk): readonly Nee
   return [planks, pad, ...strips];
 }
 
-/** A strip for each doorway in which the floor stops. */
+/** One strip for each doorway where the floor stops. */
 function stripNeeds(home: Home | undefined, ask: AreasAsk): readonly Need[] {
   const widths = (home?.doorways ?? []).filter(({ runsOn }) => !runsOn).map(({ width }) => width);
   if (widths.length === 0) return [];

@@ -1,4 +1,4 @@
-/** The laying guides of all rooms told, each an answer of its own, with what is cut for each. */
+/** The laying guides of all rooms, each an answer of its own with its cut list. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
 import { planAsGiven } from '../../src/drawing/floor-plans.ts';
@@ -14,7 +14,7 @@ import { guideTables, plankPieces } from './guide.ts';
 import { type FloorResult, floorFormat, floorResult, layAsk, otherWork, settledLayout } from './lay.ts';
 import { roomReply } from './layout.ts';
 
-/** The guide of one region: the rooms that it is made of, and what is cut for it. */
+/** A region is one room, or several that one floor runs through. */
 export interface Guide {
   readonly room: string;
   readonly rooms: readonly string[];
@@ -22,16 +22,14 @@ export interface Guide {
   readonly pieces: readonly SawPiece[];
 }
 
-/** Result data of kind `guides`. */
 export interface GuidesResult extends Result {
   readonly kind: 'guides';
   readonly floor: FloorResult | HerringResult;
   readonly guides: readonly Guide[];
-  /** What to buy, as the plank answer says it. */
+  /** Same wording as in the plank answer. */
   readonly buy: string;
 }
 
-/** The guides of a floor in rows. */
 export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Outcome> {
   const first = await layAsk(ask, context);
   if ('problems' in first) return first;
@@ -44,7 +42,7 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   const pieces = plankPieces(plan, saying);
   const guides: Guide[] = [];
   for (const [i, region] of plan.regions.entries()) {
-    // Each has a picture: a home of them would hold up everybody else's asks.
+    // Drawing every room of a home at once would hold up everybody else.
     await otherWork();
     guides.push({
       room: region.name,
@@ -61,7 +59,6 @@ export async function answerGuides(ask: PlanksAsk, context: Context): Promise<Ou
   );
 }
 
-/** Guides as one answer. */
 export function guidesReply(
   { guides, floor, buy }: Pick<GuidesResult, 'guides' | 'floor' | 'buy'>,
   assumed: readonly string[],

@@ -1,4 +1,4 @@
-/** From the options of a floor command with `pattern: herringbone` to its answer. */
+/** Everything a floor command does with `pattern: herringbone`, from its options to its answer. */
 
 import type { Context, Outcome, Problems } from '../../src/chat/command.ts';
 import { drawHerringbone } from '../../src/drawing/herringbone-sheet.ts';
@@ -18,9 +18,8 @@ import {
 import type { Home } from '../../src/layout/home-regions.ts';
 import { type Block, type Fact, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import { borderOfHanded, clickInHerringbone, noBorder } from '../../src/text/floor-problems-text.ts';
-import { BUY, counted, LAY, SHAPE } from '../../src/text/floor-text.ts';
+import { BUY, counted, FLOOR_BRIEF, LAY, SHAPE } from '../../src/text/floor-text.ts';
 import { type BoughtBoards, boardsHeadline, HERRING, HERRING_STEPS } from '../../src/text/home-text.ts';
 import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 import { layHerringboneAway } from '../../src/workers/solve.ts';
@@ -30,20 +29,20 @@ import { floorNeeds, homeFacts, wallToWall } from './floor-facts.ts';
 import type { AreasAsk } from './floor-options.ts';
 import { type Cost, floorFormat, type LaidFloor, priceOf, requestedAreas } from './lay.ts';
 
-// The facts of a herringbone answer: what to buy, how the field lies, and the pieces to cut.
-
-/** Kinds of piece told one by one, the most frequent first. */
+/** Kinds of piece listed one by one, the most frequent first. */
 const MOST_KINDS = 40;
 
 type BoughtBoardCount = Omit<BoughtBoards, 'perCarton'>;
 
-/** A laid herringbone with what it takes to buy it. */
 export interface BoughtHerring extends Pick<LaidFloor, 'cost' | 'said' | 'carton' | 'home' | 'assumed'> {
   readonly plan: HerringPlan;
   readonly purchase: BoughtBoardCount;
 }
 
-/** Boards with mistakes and spares in whole cartons; A and B in cartons of their own, sharing mistakes and spares. */
+/**
+ * Includes mistakes and spares. If boards come as A and B, each hand fills its own cartons and they share the mistakes and
+ * spares.
+ */
 function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, spares }: AreasAsk): BoughtBoardCount {
   const buys = (hands ? [hands.A, hands.B] : [planks]).map((count, i, all) =>
     purchaseOf(count, mistakes, Math.floor((spares + i) / all.length), plank.perCarton),
@@ -60,7 +59,7 @@ function boughtBoards({ planks, hands, plank }: HerringPlan, { mistakes, spares 
   };
 }
 
-/** What to buy, with the rule of thumb beside the computed figure. */
+/** Shows the rule of thumb beside the computed figure. */
 function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: Saying): Block {
   const { plank, planks, bound, hands } = plan;
   const area = wallToWall(plan);
@@ -79,7 +78,7 @@ function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: S
     { label: BUY.left, value: counted(purchase.left, 'board') },
     ...(said === undefined ? [] : [{ label: BUY.cost, value: said }]),
     { label: BUY.area, value: sayArea(area, saying) },
-    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)} %` },
+    { label: BUY.waste, value: `${sayNumber(waste, saying, 1)}%` },
     {
       label: HERRING.byArea,
       value: `${counted(thumb, 'board')}, ${counted(roundUpRatio(BigInt(thumb), BigInt(plank.perCarton)), 'carton')}`,
@@ -88,7 +87,6 @@ function herringFacts({ plan, purchase, said, carton }: BoughtHerring, saying: S
   return { kind: 'facts', section: 'buy', title: BUY.title, facts };
 }
 
-/** How the field lies. */
 export function fieldFacts(laid: BoughtHerring, saying: Saying): Block {
   const { plank, rules, regions, aligned } = laid.plan;
   const [width, length] = [sayCut(plank.width, saying), sayCut(plank.length, saying)];
@@ -115,14 +113,13 @@ function wayOf(frame: number, outline: readonly (readonly [number, number])[]): 
   return zigzag % 90 === 45 ? HERRING.diagonal : HERRING.turned(Math.round(zigzag * 10) / 10);
 }
 
-/** Boards cut alike: one of them, and how it is said. */
 interface BoardKind {
   readonly row: readonly [piece: string, make: string];
   readonly board: HerringBoard;
   readonly count: number;
 }
 
-/** The kinds of cut boards, the most frequent first. */
+/** The most frequent first. */
 export function boardKinds(boards: readonly HerringBoard[], width: number, saying: Saying): readonly BoardKind[] {
   const kinds = new Map<string, BoardKind>();
   for (const board of boards) {
@@ -135,7 +132,6 @@ export function boardKinds(boards: readonly HerringBoard[], width: number, sayin
   return [...kinds.values()].sort((a, b) => b.count - a.count);
 }
 
-/** Pieces to cut, alike ones together. */
 export function cutTables({ plank, rules, regions }: HerringPlan, saying: Saying): readonly Block[] {
   return regions.flatMap(({ name, boards }): readonly Block[] => {
     const sorted = boardKinds(boards, plank.width, saying);
@@ -177,9 +173,7 @@ function sayBoard(board: HerringBoard, width: number, saying: Saying): string {
   );
 }
 
-// A herringbone plan as result data of kind `floor`: boards as polygons, for rows do not describe it.
-
-/** Regions have no rows; `boards` tells every board with its place, its stretch and its shape. */
+/** A `floor` result without rows: `boards` has each board with its region, run and polygon. */
 export interface HerringResult extends Result {
   readonly kind: 'floor';
   readonly ticksPerInch: number;
@@ -197,7 +191,6 @@ export interface HerringResult extends Result {
   readonly doorways?: Home['doorways'];
 }
 
-/** Plan, purchase and cost as result data. */
 export function herringResult(
   plan: HerringPlan,
   bought: BoughtBoardCount,
@@ -220,12 +213,11 @@ export function herringResult(
   };
 }
 
-/** What a herringbone reads. */
 export interface HerringAsk extends AreasAsk {
   readonly pattern: ParsedHerringbone;
 }
 
-/** A first answer, then the same with its pictures. */
+/** Yields the answer, then the same with its pictures. */
 export async function* answerHerringbone(ask: HerringAsk, context: Context): AsyncGenerator<Outcome> {
   const laid = await layHerringAsk(ask, context);
   if ('problems' in laid) {
@@ -240,7 +232,7 @@ export async function* answerHerringbone(ask: HerringAsk, context: Context): Asy
   yield { ...reply, blocks: [...(buy && lay ? [buy, lay] : []), ...pictures, ...blocks] };
 }
 
-/** Lays the boards; Problems where they cannot lie so. */
+/** Returns Problems if the pattern can't be laid with these boards. */
 export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<BoughtHerring | Problems> {
   const { plank, handed = false } = ask.plank;
   const pattern = context.optionTexts.get('pattern') ?? ask.pattern.name;
@@ -257,7 +249,7 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
     border: ask.pattern.border,
     handed,
   };
-  // Only boards that are laid tell whether a border goes round.
+  // A border may turn out not to fit once the boards are laid, and then this is a problem, not a long answer.
   if (rules.border === 0) context.begin();
   const plan = await layHerringboneAway(areas, plank, rules, about);
   if ('why' in plan) return { problems: [noBorder(pattern, plan.region, plan.why === 'meets a hole', rules.border)] };
@@ -266,12 +258,10 @@ export async function layHerringAsk(ask: HerringAsk, context: Context): Promise<
   return { plan, home, assumed, purchase, ...priceOf(purchase.cartons, ask, context) };
 }
 
-/** Rooms, boards and pattern in words. */
 export function fieldLine(plan: HerringPlan, saying: Saying): string {
   return floorLine(plan, FLOOR_BRIEF.herringbone(plan.rules.border), saying, 'boards');
 }
 
-/** The lines that are seen first. */
 function herringLines(plan: HerringPlan, saying: Saying): readonly string[] {
   return [
     fieldLine(plan, saying),
@@ -280,7 +270,7 @@ function herringLines(plan: HerringPlan, saying: Saying): readonly string[] {
   ];
 }
 
-/** The answer for a laid herringbone, without its pictures. */
+/** Leaves out the pictures, which take longer. */
 export function herringReply(laid: BoughtHerring, ask: HerringAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = floorFormat(ask, context);

@@ -1,4 +1,4 @@
-/** The rooms of an ask as a home: joined, ended and cut out as its doorways and things tell; Problems where they do not go together. */
+/** Puts the rooms, doorways and things of a request together as one home, or says what doesn't fit and how to fix it. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Problems } from '../../src/chat/command.ts';
@@ -14,10 +14,9 @@ import { wallLength } from '../../src/units/geometry.ts';
 import { ticks } from '../../src/units/length.ts';
 import type { PlanksAsk } from './floor-options.ts';
 
-// Doorways and things of an ask mended in the words they were typed in: slips in rooms' names are put right,
-// what can stop instead stops.
+// Fixes keep the user's own words: a misspelled room name is corrected, a doorway that can't run on stops instead.
 
-/** What to type for either option, where it can be mended without leaving anything out. */
+/** What to type for each option; undefined if it can't be fixed without dropping something. */
 interface Fixes {
   readonly doorways: string | undefined;
   readonly holes: string | undefined;
@@ -29,10 +28,10 @@ interface ReadLine {
   readonly holes: readonly ParsedStanding[];
 }
 
-/** Troubles that come of where rooms lie: a doorway at which the floor stops places none. */
+/** These come from where rooms lie. A doorway where the floor stops doesn't position a room, so stopping there solves them. */
 const PLACING = ['notGiven', 'turned', 'apart', 'overlap'];
 
-/** Both options mended; `typed` is what was typed for them. */
+/** `typed` is what was typed for the two options. */
 function mended(
   { room: { rooms }, doorways, holes }: ReadLine,
   troubles: readonly HomeTrouble[],
@@ -56,13 +55,13 @@ function mended(
       const room = holes[i]?.room;
       if (own.every((why) => why === 'no room')) return room === undefined ? part : renamed(part, room, names);
       const centred = holes[i]?.places.some(({ from }) => from === 'middle');
-      if (own.every((why) => why === 'unplaced') && !centred) return `${part}, centred`;
+      if (own.every((why) => why === 'unplaced') && !centred) return `${part}, centered`;
       return names[0] !== undefined && own.every((why) => why === 'which room') ? `${part} of ${names[0]}` : undefined;
     }),
   };
 }
 
-/** Parts as they were typed, each mended; undefined where one cannot be. */
+/** Undefined if any part can't be fixed. */
 function eachMended(
   typed: string | undefined,
   count: number,
@@ -73,7 +72,7 @@ function eachMended(
   return parts.length === count && !each.includes(undefined) ? each.join('; ') : undefined;
 }
 
-/** A text with a room's name put right wherever it stands; undefined where no room is near. */
+/** Undefined if no room has a name close to `name`. */
 function renamed(text: string | undefined, name: string, names: readonly string[]): string | undefined {
   const near = nearRoom(name, names);
   if (text === undefined || near === undefined) return undefined;
@@ -81,10 +80,9 @@ function renamed(text: string | undefined, name: string, names: readonly string[
   return text.replace(new RegExp(`(?<![\\p{L}\\p{N}])${escaped}(?![\\p{L}\\p{N}])`, 'giu'), () => near);
 }
 
-/** A room's name is known by all but so many of its letters. */
+/** Letters that may be wrong in a room's name. */
 const SLIPS = 2;
 
-/** The room of a name, or the one that it is a slip or two away from. */
 function nearRoom(typed: string, names: readonly string[]): string | undefined {
   if (names.length === 0) return undefined;
   const lower = typed.toLowerCase();
@@ -96,9 +94,8 @@ function nearRoom(typed: string, names: readonly string[]): string | undefined {
   return names.find((name) => name.toLowerCase() === near);
 }
 
-// Doorways and things as one would type them: for fixes, which tell the sound ones again.
+// Doorways and things written the way a user would type them, because a fix repeats those that were fine.
 
-/** A doorway with its places. */
 export function doorwayAsTyped({ sides, width, depth, runsOn }: Doorway, saying: Saying): string {
   const [a, b] = sides;
   const places = sides.flatMap(({ room, wall, at }) => {
@@ -110,11 +107,11 @@ export function doorwayAsTyped({ sides, width, depth, runsOn }: Doorway, saying:
   return [...parts, runsOn ? 'runs on' : 'stops'].join(', ');
 }
 
-/** A thing with its places; `room` where another one is meant. */
+/** `room` is set where the thing isn't in the first room. */
 export function standingAsTyped({ name, across, up, places, room }: ParsedStanding, saying: Saying): string {
   const size = `${name.replace(/ \d+$/, '')} ${sayLength(across, saying)} x ${sayLength(up, saying)}`;
   const where = places.map((place) => {
-    if (place.from === 'middle') return 'centred';
+    if (place.from === 'middle') return 'centered';
     const from = typeof place.from === 'number' ? `wall ${place.from}` : place.from;
     return `${sayLength(place.distance, saying)} from ${from}`;
   });
@@ -123,7 +120,9 @@ export function standingAsTyped({ name, across, up, places, room }: ParsedStandi
 
 type HomeAsk = Pick<PlanksAsk, 'room' | 'doorways' | 'holes'>;
 
-/** The home of an ask with notes on what was taken because it was not told. `typed` is by option; `rooms`: others than the told ones, walls moved. */
+/**
+ * `typed` is by option; `rooms` replaces the requested rooms when walls have been moved. `assumed` notes what was filled in.
+ */
 export function requestedHome(
   ask: HomeAsk,
   saying: Saying,

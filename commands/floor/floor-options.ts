@@ -1,4 +1,4 @@
-/** The options that every floor command takes. */
+/** The options that all floor commands share. */
 
 import {
   KERF,
@@ -15,8 +15,7 @@ import {
 import { type Saying, sayCut } from '../../src/input/format.ts';
 import { count, direction, length, pattern, percent, plank, room, text } from '../../src/input/options.ts';
 import type { ParsedRows } from '../../src/input/parse-layout.ts';
-import type { Units } from '../../src/input/reading.ts';
-import type { ParsedPlank, ParsedRooms } from '../../src/input/readings-made.ts';
+import type { ParsedPlank, ParsedRooms, Units } from '../../src/input/reading.ts';
 import { readHomeDoorways } from '../../src/input/rooms/parse-doorways.ts';
 import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
 import type { Direction } from '../../src/layout/direction.ts';
@@ -38,10 +37,10 @@ import { inches, type Length, millimetres, ticks } from '../../src/units/length.
 const nothing = ticks(0);
 
 export const roomOption = room({
-  summary: 'Rooms by their sides, a bay or clipped corner, or a walk round the walls; several with ;',
+  summary: 'Rooms by their sides, bays and clipped corners, or a walk around the walls, with ; between rooms',
 });
 
-/** How to lay, and what to buy on top: everything but rooms and plank. */
+/** Everything but the rooms and the plank. */
 export const layingOptions = {
   pattern: pattern({
     summary: 'stair-step (step x rows), half, thirds, offcut-first, scattered, or herringbone (border 1)',
@@ -49,7 +48,7 @@ export const layingOptions = {
     record: STAIR_STEP,
   }),
   direction: direction({
-    summary: 'Rows run long, short, diagonal, at 30°, or along a wall; or each room its own way',
+    summary: 'Which way rows run: long, short, diagonal, at 30°, along a wall; or a way for each room',
     standard: 'long',
     record: LAYING_DIRECTION,
   }),
@@ -64,7 +63,7 @@ export const layingOptions = {
   ),
   holes: text(
     {
-      summary: 'What planks go round: islands, hearths, posts, vents, and where',
+      summary: 'What the planks go around: islands, hearths, posts, vents, and where they are',
       example: "island 3 x 6 ft at 4' from left, 5' from bottom",
       colons: 'any',
       standard: 'none',
@@ -72,7 +71,7 @@ export const layingOptions = {
     readStanding,
   ),
   stagger: length({
-    summary: 'Least distance between joints of touching rows',
+    summary: 'Shortest distance between the joints of neighboring rows',
     standard: '6 in',
     record: STAGGER,
     metric: '150 mm',
@@ -81,7 +80,7 @@ export const layingOptions = {
     most: millimetres(2000),
   }),
   'shortest-end': length({
-    summary: 'Shortest start or end piece',
+    summary: 'Shortest piece at the start or end of a row',
     standard: '8 in',
     record: SHORTEST_END,
     metric: '200 mm',
@@ -90,7 +89,7 @@ export const layingOptions = {
     most: millimetres(2000),
   }),
   'narrowest-strip': length({
-    summary: 'Narrowest strip along a wall that runs with the rows; round posts and jambs planks are notched',
+    summary: 'Narrowest strip along a wall that runs with the rows; planks are notched around posts and jambs',
     standard: '2 in',
     record: NARROWEST_STRIP,
     metric: '50 mm',
@@ -108,17 +107,17 @@ export const layingOptions = {
     most: inches(4),
   }),
   kerf: length({
-    summary: 'What a cut takes: 0 for score and snap, 1/8 in for a saw',
+    summary: 'Width lost to each cut: 0 for score and snap, 1/8 in for a saw',
     standard: '0',
     record: KERF,
     example: '1/8 in',
     least: nothing,
     most: inches(0.5),
   }),
-  mistakes: percent({ summary: 'Planks on top for mistakes', standard: '3 %', record: MISTAKES_PERCENT }),
-  spares: count({ summary: 'Planks on top to keep for repairs', standard: '0', record: SPARES, least: 0, most: 1000 }),
+  mistakes: percent({ summary: 'Extra planks for mistakes', standard: '3%', record: MISTAKES_PERCENT }),
+  spares: count({ summary: 'Extra planks to keep for repairs', standard: '0', record: SPARES, least: 0, most: 1000 }),
   doubt: length({
-    summary: 'How far off a wall may be, for “how sure?”',
+    summary: 'How far off a wall measurement could be, to see how sure the count is',
     standard: '1/2 in',
     record: WALL_DOUBT,
     metric: '12 mm',
@@ -126,26 +125,22 @@ export const layingOptions = {
     least: inches(0.125),
     most: inches(12),
   }),
-  tax: percent({ summary: 'Sales tax on the cartons', standard: '0 %', example: '8.25 %' }),
+  tax: percent({ summary: 'Sales tax on the cartons', standard: '0%', example: '8.25%' }),
 };
 
-/** Rooms, one plank, and how to lay it. */
 export const floorOptions = {
   room: roomOption,
-  plank: plank({ summary: 'Plank size, how many or what area a carton holds, price if you like' }),
+  plank: plank({ summary: 'Plank size, how many planks or how much area a carton holds, price if you like' }),
   ...layingOptions,
 };
 
-// The rules of an ask, from what was told.
-
-/** What `floor planks` reads. */
 export interface PlanksAsk {
   readonly room: ParsedRooms;
   readonly plank: ParsedPlank;
   readonly pattern: ParsedRows;
   readonly direction: Direction;
   readonly doorways: readonly Doorway[];
-  /** What stands in the rooms and planks go round. */
+  /** Things in the room that planks go around. */
   readonly holes: readonly ParsedStanding[];
   readonly stagger: Length;
   readonly 'shortest-end': Length;
@@ -155,14 +150,13 @@ export interface PlanksAsk {
   readonly mistakes: number;
   readonly spares: number;
   readonly tax: number;
-  /** How far off a wall may be. */
+  /** How far off the measured length of a wall may be. */
   readonly doubt: Length;
 }
 
-/** What an ask tells whatever the pattern. */
+/** What a request has whatever its pattern. */
 export type AreasAsk = Omit<PlanksAsk, 'pattern'>;
 
-/** The rules to lay by. */
 export function rulesOf(ask: PlanksAsk): Rules {
   return {
     gap: ask.gap,
@@ -174,7 +168,7 @@ export function rulesOf(ask: PlanksAsk): Rules {
   };
 }
 
-/** A pattern with its defaults: a step never below the stagger, and rows whose restart keeps it. */
+/** Fills in defaults: the step of a stair-step is at least the stagger, and rows restart without breaking it. */
 export function patternOf(given: ParsedRows, plank: Plank, stagger: Length, units: Units): Pattern {
   if (given.name !== 'stair-step') return { name: given.name };
   const step = given.step ?? Math.max(STAIR_STEP.value[units], stagger);
@@ -182,9 +176,9 @@ export function patternOf(given: ParsedRows, plank: Plank, stagger: Length, unit
   return given.rows === undefined ? stair : { ...stair, rows: given.rows };
 }
 
-// Rules a plan does not keep, in words: never silently.
+// A plan that breaks a rule always says so.
 
-/** Broken rules one step a place; rows off the pattern one step a room. Nothing when all are kept. */
+/** One step for each place a rule is broken, one per room for rows off the pattern. Empty if all rules are kept. */
 export function brokenBlocks(plan: Plan, saying: Saying): readonly Block[] {
   const requested = { stagger: plan.rules.stagger, minEnd: plan.rules.minEnd, minRip: plan.rules.minRip };
   const hard: string[] = [];

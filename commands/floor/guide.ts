@@ -13,13 +13,13 @@ import { SAW } from '../../src/text/drawing-text.ts';
 import { GUIDE, SLANTED_STEP, STEPS } from '../../src/text/floor-text.ts';
 import { type Length, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 
-/** How to lay it, with a step on slanted pieces where there are any. */
+/** Adds a step about slanted cuts where there are any. */
 export function stepsFor({ plank, regions }: Plan): readonly string[] {
   const shaped = regions.some(({ rows }) => rows.some(({ pieces }) => pieces.some(({ shape }) => shape)));
   return shaped ? [...STEPS[plank.lock], SLANTED_STEP] : STEPS[plank.lock];
 }
 
-/** One table a region, rows counted from 1 at the starting wall. */
+/** One table per region; rows count from 1 at the starting wall. */
 export function guideTables(plan: Plan, saying: Saying): readonly Block[] {
   const ledger = new CutLedger(plan);
   return plan.regions.map((region) => ({
@@ -48,17 +48,17 @@ function regionRows(region: LaidRegion, plan: Plan, ledger: CutLedger, saying: S
   });
 }
 
-/** The walls along the rows; none where walls are slanted, for each piece tells its own shape there. */
+/** Empty where walls are slanted: there, each piece gives its own shape. */
 function levelsIn(region: LaidRegion, { rules }: Plan): readonly WallLevel[] {
   return isSlanted(region, region.frame.angle) ? [] : wallLevels(coverable(region, region.frame, rules.gap));
 }
 
-/** The name of a run: its row from 1, with a letter where the row is parted. */
+/** Rows count from 1; a letter follows where something splits the row, as in 3b. */
 function runName(row: number, run: number, runs: number): string {
   return `${row + 1}${runs > 1 ? String.fromCodePoint(97 + (run % 26)) : ''}`;
 }
 
-/** Where a wall inside the row leaves its planks lower, from the left end of the run. */
+/** Notches where a wall cuts into the row, measured from the left end of the run. */
 function notchesIn(pieces: readonly Piece[], level: WallLevel, row: Row, saying: Saying): readonly string[] {
   const left = pieces[0]?.u ?? 0;
   const right = Math.max(...pieces.map((piece) => piece.u + piece.length));
@@ -96,13 +96,13 @@ function runCells(
   return [side(first), String(whole), side(last), cuts.join('; ')];
 }
 
-/** Where a piece comes from: `keeps` is what is left of a plank begun for it, where more is to come from that. */
+/** `keeps` is what to save of a plank when another piece will come from it. */
 interface CutSource {
   readonly fresh: boolean;
   readonly keeps?: Length;
 }
 
-/** Which planks are begun, and which give more than one piece, in laying order. */
+/** Tracks which planks have been cut into and which yield more than one piece, in laying order. */
 class CutLedger {
   readonly #uses = new Map<number, number>();
   readonly #begun = new Set<number>();
@@ -115,7 +115,7 @@ class CutLedger {
     }
   }
 
-  /** Begins the piece's plank, or goes on with it. */
+  /** Marks the plank as started. */
   sourceOf(piece: Piece, { plank, rules }: Plan): CutSource {
     if (this.#begun.has(piece.plank)) return { fresh: false };
     this.#begun.add(piece.plank);
@@ -125,7 +125,7 @@ class CutLedger {
     return { fresh: true, keeps: ticks(plank.length - least - rules.kerf) };
   }
 
-  /** Says where a piece comes from, and what to keep when more is to come from its plank. */
+  /** Also marks the plank as started. */
   take(piece: Piece, name: string, plan: Plan, saying: Saying): string {
     const { fresh, keeps } = this.sourceOf(piece, plan);
     if (!fresh) return GUIDE.rest(name, piece.plank);
@@ -133,14 +133,14 @@ class CutLedger {
   }
 }
 
-// The planks of a laid floor as a saw sees them: every piece to cut, room by room, in the order laid.
+// The cut list: every piece that needs a saw, by room, in laying order.
 
-/** Less than half of what is printed: no saw shows it. */
+/** Half of the 1/16 inch that answers show: smaller differences don't matter at the saw. */
 const NICK = TICKS_PER_INCH / 32;
 
 type End = 'left' | 'right';
 
-/** The pieces to cut of each region, in the order of the plan's regions. */
+/** One list per region, in the order of the plan's regions. */
 export function plankPieces(plan: Plan, saying: Saying): readonly (readonly SawPiece[])[] {
   const ledger = new CutLedger(plan);
   return plan.regions.map((region) => regionPieces(region, plan, ledger, saying));
@@ -203,7 +203,7 @@ function fromOf(piece: Piece, notes: readonly string[], plan: Plan, ledger: CutL
   };
 }
 
-/** Where walls leave less of the piece's width, from its own left end. */
+/** Distances from the piece's own left end. */
 function notchedAt(piece: Piece, row: Row, levels: readonly WallLevel[], saying: Saying): readonly string[] {
   return levels
     .filter((level) => level.v > row.v && level.v < row.v + row.height)
@@ -211,8 +211,7 @@ function notchedAt(piece: Piece, row: Row, levels: readonly WallLevel[], saying:
 }
 
 /**
- * An end faces a wall where the piece is cut; where it meets the next plank it is as it was bought. `edges` name the edges of
- * the board.
+ * An end at a wall is cut; an end that meets the next plank keeps its factory edge. `edges` are the names of the board's edges.
  */
 export function sawEnd(
   piece: Pick<Piece, 'part' | 'left' | 'right' | 'shape'>,
@@ -233,7 +232,7 @@ function slanted(
   saying: Saying,
   edges: { readonly near: string; readonly far: string },
 ): SawEnd {
-  // What the wall takes off an edge is what that edge is shorter by.
+  // `near` and `far` are what the wall takes off each edge, so the edge that loses less is the longer one.
   const long = near < far ? 'near' : 'far';
   return { cut: 'slant', degrees, long, said: SAW.slant(sayNumber(degrees, saying), edges[long]) };
 }

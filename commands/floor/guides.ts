@@ -1,4 +1,4 @@
-/** `floor guides`: the laying guides of all rooms, to be handed on sheet by sheet. */
+/** `floor guides`: the laying guides of all rooms, so that each sheet can be handed to somebody. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -9,7 +9,7 @@ import { answerHerringGuides } from './herringbone-guides.ts';
 export default defineCommand({
   group: 'floor',
   name: 'guides',
-  summary: 'The laying guides of all rooms, each by itself',
+  summary: 'Laying guides for all your rooms, one per room',
   hidden: true,
   phrases: [
     'print laying guides for all my rooms',

@@ -1,4 +1,4 @@
-/** The guides of a herringbone floor, room by room, with the boards to cut, alike ones together. */
+/** The guides of a herringbone floor, room by room, with the boards to cut grouped by kind. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
 import { drawHerringbone } from '../../src/drawing/herringbone-sheet.ts';

@@ -1,4 +1,4 @@
-/** From what was told to a laid floor and its price: the part that every floor command shares. */
+/** Lays a floor and prices it: the part that all floor commands share. */
 
 import type { Context, Problems } from '../../src/chat/command.ts';
 import { LONG_RUN, LONG_RUN_GAP } from '../../src/figures/floor-figures.ts';
@@ -28,15 +28,15 @@ import { betterFloors, isSearched, layAway } from '../../src/workers/solve.ts';
 import { requestedHome } from './floor-home.ts';
 import { type AreasAsk, type PlanksAsk, rulesOf } from './floor-options.ts';
 
-// A plan as result data: plain numbers that outside checkers read.
+// Plain numbers, so that checkers outside this code can read them.
 
-/** Cost in whole cents, tax apart. */
+/** Whole cents; `cents` is without tax. */
 export interface Cost {
   readonly cents: number;
   readonly tax: number;
 }
 
-/** Result data of kind `floor`; lengths in ticks, money in cents, cost only if a price was told. */
+/** Lengths in ticks, money in cents; `cost` only if there is a price. */
 export interface FloorResult extends Result, Pick<Plan, 'plank' | 'rules' | 'regions' | 'bound' | 'broken'> {
   readonly kind: 'floor';
   readonly ticksPerInch: number;
@@ -49,12 +49,11 @@ export interface FloorResult extends Result, Pick<Plan, 'plank' | 'rules' | 'reg
   };
   readonly cost?: Cost;
   readonly doorways?: readonly HomeDoorway[];
-  /** Offcuts that one region leaves and a later one uses. */
+  /** Offcuts from one region that a later one uses. */
   readonly kept?: readonly KeptOffcut[];
   readonly leftover?: Leftover & { readonly planks: number };
 }
 
-/** Plan, purchase and cost as result data. */
 export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefined, home?: Home): FloorResult {
   const { plank, rules, regions, bound, broken, planks, reused } = plan;
   const { mistakes, spares, cartons } = purchase;
@@ -78,7 +77,7 @@ export function floorResult(plan: Plan, purchase: Purchase, cost: Cost | undefin
   };
 }
 
-/** Result data of kind `floor` of some regions alone: how they are laid, and nothing of what the whole floor takes or costs. */
+/** Some regions without the purchase: cartons and cost are known only for the whole floor. */
 type RegionResult = Pick<FloorResult, 'kind' | 'ticksPerInch' | 'plank' | 'rules' | 'regions' | 'broken'>;
 
 export function regionResult({ plank, rules, regions, broken }: Plan): RegionResult {
@@ -86,47 +85,47 @@ export function regionResult({ plank, rules, regions, broken }: Plan): RegionRes
 }
 
 /**
- * Beyond this many planks an ask is refused: no home has them, and a slip of a unit has. 5,000 m² of usual planks come to about
- * as many, and are laid within a second or two; at a slant, each takes several times as long.
+ * Larger requests are refused: no home has that many planks, so a unit is probably wrong. About 5,000 m² of ordinary planks,
+ * laid within a second or two; on a slant each plank takes several times as long.
  */
 const MOST_PLANKS = 25_000;
 const MOST_SLANTED = 6_000;
 
-/** A laid floor with what it takes to buy it. `said` is the cost in words. */
+/** `said` is the cost in words. */
 export interface LaidFloor {
   readonly areas: readonly CoveredArea[];
   readonly plan: Plan;
   readonly purchase: Purchase;
   readonly cost: Cost | undefined;
   readonly said: string | undefined;
-  /** What a carton costs, in words. */
+  /** The price of one carton, in words. */
   readonly carton: string | undefined;
   readonly home: Home;
-  /** How doubtful things were read and taken. */
+  /** Notes on what was assumed where something was missing or unclear. */
   readonly assumed: readonly string[];
-  /** True while a better plan may follow. */
+  /** True while a better plan may still follow. */
   readonly searching: boolean;
-  /** The most offcuts that wait for a later room at one time, rooms laid in the order of the plan. */
+  /** The most offcuts waiting for a later room at any one time. */
   readonly waiting: number;
-  /** The same rooms with walls moved, as they would be laid; undefined where they do not go together then. */
+  /** For rooms whose walls have moved a little; undefined if they no longer fit together. */
   areasOf(rooms: readonly Region[]): readonly CoveredArea[] | undefined;
 }
 
-/** How this ask's lengths are said: in the units its rooms were typed in. */
+/** Uses the units in which the rooms were typed. */
 export function floorFormat(ask: Pick<PlanksAsk, 'room'>, context: Context): Saying {
   return { units: ask.room.units, decimal: context.preferences.decimal };
 }
 
-/** The rooms of an ask with the way their rows run, and about how many planks they take. */
+/** `about` is a rough number of planks. */
 interface RequestedAreas {
   readonly areas: readonly CoveredArea[];
   readonly home: Home & { readonly assumed: readonly string[] };
   readonly about: number;
-  /** The gap to keep: the one told, or the one that the longest run wants. */
+  /** As requested, or wider where the longest run needs it. */
   readonly gap: Length;
 }
 
-/** What is to be laid; Problems where there is no such wall, no floor within the gap, or far too many planks. */
+/** Problems: no such wall, nothing left inside the gap, or far too many planks. */
 export function requestedAreas(ask: AreasAsk, context: Context): RequestedAreas | Problems {
   const { plank } = ask.plank;
   const saying = floorFormat(ask, context);
@@ -168,7 +167,6 @@ function longestSide(outline: Outline): number {
   return Math.max(maxX - minX, maxY - minY);
 }
 
-/** Lays the rooms in rows. */
 export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloor | Problems> {
   if (ask.plank.handed) return { problems: [handedInRows(context.optionTexts.get('pattern') ?? 'stair-step')] };
   const requested = requestedAreas(ask, context);
@@ -189,14 +187,14 @@ export async function layAsk(ask: PlanksAsk, context: Context): Promise<LaidFloo
     areasOf: (rooms) => {
       const moved = requestedHome(ask, saying, context.optionTexts, rooms);
       if ('problems' in moved) return undefined;
-      // A wall a little longer must not turn the rows of a room that is nearly square.
+      // A slightly longer wall must not turn the rows of a nearly square room.
       const angleOf = (name: string) => areas.find(({ region }) => region.name === name)?.angle ?? 0;
       return moved.regions.map((region) => ({ region, angle: angleOf(region.name) }));
     },
   };
 }
 
-/** The same floor with every better plan, or bound, that is found; the last is found for good. */
+/** Yields each improved plan or bound; the last one is final. */
 export async function* better(laid: LaidFloor, ask: PlanksAsk, context: Context): AsyncGenerator<LaidFloor> {
   let best = laid;
   for await (const plan of betterFloors(laid.areas, laid.plan)) {
@@ -208,7 +206,7 @@ export async function* better(laid: LaidFloor, ask: PlanksAsk, context: Context)
   yield { ...best, searching: false };
 }
 
-/** The floor with the best plan that is found. */
+/** Waits for the search to end. */
 export async function settledLayout(laid: LaidFloor, ask: PlanksAsk, context: Context): Promise<LaidFloor> {
   let best = laid;
   for await (const next of better(laid, ask, context)) best = next;
@@ -222,7 +220,7 @@ function priced(plan: Plan, ask: PlanksAsk, context: Context): Priced {
   return { plan, purchase, ...priceOf(purchase.cartons, ask, context) };
 }
 
-/** What so many cartons cost, in figures and words; nothing where no price was told. */
+/** All undefined if there is no price. */
 export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<LaidFloor, 'cost' | 'said' | 'carton'> {
   const price = ask.plank.cartonPrice;
   if (!price) return { cost: undefined, said: undefined, carton: undefined };
@@ -232,9 +230,7 @@ export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<
   return { cost, said, carton: money(price.cents) };
 }
 
-// Giving way: a long answer is worked out in short turns.
-
-/** Lets whatever waits for the event loop go first. */
+/** Yields to the event loop, so that a long answer doesn't block others. */
 export function otherWork(): Promise<void> {
   return new Promise((resolve) => {
     setImmediate(resolve);

@@ -28,16 +28,16 @@ import {
   requestedAreas,
   settledLayout,
 } from './lay.ts';
-import { nextFloorRequests } from './planks.ts';
+import { floorReasons, nextFloorRequests } from './planks.ts';
 
-// The laying guide of one room among those told: all are laid, so that offcuts serve from room to room.
+// The whole home is laid even for one room, because offcuts go from room to room.
 
-/** What `floor layout` reads: `only` names a room; `largest` is the largest. */
+/** `only` is a room's name, or `largest`. */
 interface LayoutAsk extends PlanksAsk {
   readonly only: string;
 }
 
-/** The guide of one room, its picture first. */
+/** Yields the answer with its picture first. */
 async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outcome> {
   const requested = requestedAreas(ask, context);
   if ('problems' in requested) {
@@ -71,20 +71,18 @@ async function* layoutOf(ask: LayoutAsk, context: Context): AsyncGenerator<Outco
     ...reply,
     assumed: given ? laid.assumed : [...laid.assumed, largestTaken(region.name, others)],
     actions: nextFloorRequests(laid.plan, context),
+    reasons: floorReasons(laid.plan, saying),
     data: floorResult(plan, purchase, cost, laid.home),
   };
 }
 
-/** What is made once for all rooms of a floor: the plan as it is drawn, and the guide of each region. */
+/** Computed once and shared by the guides of all rooms. */
 interface WholeFloor {
   readonly given: PlanAsGiven;
   readonly tables: readonly Block[];
 }
 
-/**
- * One region of a laid floor as an answer of its own: its picture, how it is laid, its guide out of those of all. The data are
- * those of the region alone, without what it costs.
- */
+/** The guide of one region of a floor laid as a whole; its data leave out the purchase. */
 export async function roomReply(
   laid: LaidFloor,
   region: LaidRegion,
@@ -124,7 +122,7 @@ export async function roomReply(
 export default defineCommand({
   group: 'floor',
   name: 'layout',
-  summary: 'The laying guide of one room alone, bigger, with its picture',
+  summary: 'The laying guide for one room, with a bigger picture',
   phrases: [
     'show me the layout row by row for a 11x13 room',
     'how wide will the last row be, room 12 ft 4 wide, planks 7 in',
@@ -190,7 +188,7 @@ export default defineCommand({
   options: z.object({
     ...floorOptions,
     only: text(
-      { summary: 'Which room, when several are told: they share offcuts', example: 'bedroom', standard: 'largest' },
+      { summary: 'Which room, if you give several; they share offcuts', example: 'bedroom', standard: 'largest' },
       (typed) => read(typed.trim()),
     ),
   }),

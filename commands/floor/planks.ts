@@ -5,15 +5,24 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import { drawPlan, planAsGiven } from '../../src/drawing/floor-plans.ts';
 import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
+import { type Saying, sayCut } from '../../src/input/format.ts';
 import { PATTERN_NAMES } from '../../src/input/parse-layout.ts';
 import { purchaseOf } from '../../src/layout/cartons.ts';
 import type { CoveredArea } from '../../src/layout/covered-area.ts';
 import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
 import type { Plan } from '../../src/layout/floor.ts';
-import { type Action, type Block, type Fact, type Reply, reply } from '../../src/reply/reply.ts';
+import { type Action, type Block, type Fact, type Reason, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
-import { ACTIONS, LAY, planksHeadline, RULES_TITLE, STEPS, sayFloorRule, WAY } from '../../src/text/floor-text.ts';
+import {
+  ACTIONS,
+  FLOOR_BRIEF,
+  LAY,
+  planksHeadline,
+  RULES_TITLE,
+  STEPS,
+  sayFloorRule,
+  WAY,
+} from '../../src/text/floor-text.ts';
 import { type Length, TICKS_PER_MM } from '../../src/units/length.ts';
 import { layAway } from '../../src/workers/solve.ts';
 import { inSteps } from '../../src/workers/time-limits.ts';
@@ -25,14 +34,12 @@ import { guideTables, stepsFor } from './guide.ts';
 import { better, floorFormat, floorResult, type LaidFloor, layAsk, otherWork } from './lay.ts';
 import { sureBlock } from './sure.ts';
 
-// What the same floor needs in the other patterns, in a phrase each.
-
 interface OtherPattern {
   readonly phrase: string;
   readonly saver?: Saver;
 }
 
-/** One phrase a pattern other than the plan's, with planks, cartons and broken rules. */
+/** Lays each pattern other than the plan's for comparison. */
 async function otherPatterns(
   areas: readonly CoveredArea[],
   ask: PlanksAsk,
@@ -61,11 +68,9 @@ function hardBreaks(plan: Plan): number {
   return plan.broken.filter(({ rule }) => rule !== 'pattern').length;
 }
 
-// Which way the rows had better run, as a fact: both ways laid by the quick answer.
-
 /**
- * The fact, for a floor's first plan; none where rooms run each their own way. A way that was `told` is kept, and the other
- * one only mentioned.
+ * Compares the rows with the same rows turned a quarter. Undefined if rooms run in different directions. A direction that was
+ * `given` is kept, and the other one only mentioned.
  */
 async function wayFact(
   areas: readonly CoveredArea[],
@@ -91,12 +96,10 @@ async function wayFact(
   };
 }
 
-// From the options of `floor planks` to its answer.
-
-/** Other patterns are laid for comparison up to this many planks: beyond, the answer itself comes first. */
+/** Larger floors aren't compared with other patterns, so that their own answer comes sooner. */
 const COMPARED_PLANKS = 1500;
 
-/** A first answer at once, then the same with its pictures, then with how sure it is and other patterns. */
+/** Yields an answer at once, then adds pictures, and last how certain it is and how other patterns compare. */
 export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGenerator<Outcome> {
   const first = await layAsk(ask, context);
   if ('problems' in first) {
@@ -116,7 +119,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const drawings = await inSteps(drawPlan(planAsGiven(laid.plan, saying)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, plainly, ...blocks] = reply.blocks;
-  // A chat draws the pictures while the rest is worked out.
+  // The chat draws these while the comparison is computed.
   if (buy && plainly) yield { ...reply, blocks: [buy, plainly, ...pictures, ...blocks] };
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
   const given = context.optionTexts.has('direction');
@@ -129,7 +132,6 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   yield { ...reply, lines, blocks: [...(buy ? [buy] : []), sure.block, lay, ...pictures, ...blocks] };
 }
 
-/** What to buy and how to lay it, for a laid floor. */
 export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context): Reply {
   const { plan, purchase, cost, said } = laid;
   const saying = floorFormat(ask, context);
@@ -150,12 +152,12 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
     cautions: worded(cautionsFor('laying')),
     sources: PLANK_FIGURES.map(({ source }) => source),
     actions: nextFloorRequests(plan, context),
+    reasons: floorReasons(plan, saying),
     data: floorResult(plan, purchase, cost, laid.home),
     needs: floorNeeds(laid, ask),
   });
 }
 
-/** Floor rules that touch this ask. */
 function rulesBlock(plan: Plan, cartons: number, attachedPad: boolean | undefined): Block {
   const longRun = plan.regions.some(({ rows }) => longestSpan(rows) >= LONG_RUN.value);
   const smallGap = plan.rules.gap < wholeMillimetres(PERIMETER_GAP.value);
@@ -163,12 +165,12 @@ function rulesBlock(plan: Plan, cartons: number, attachedPad: boolean | undefine
   return { kind: 'checklist', section: 'checklist', title: RULES_TITLE, items };
 }
 
-/** A metric tape shows no finer: 6 mm is the standard gap there. */
+/** 6 mm is the standard gap in metric, and a metric tape shows nothing finer. */
 function wholeMillimetres(length: Length): number {
   return Math.floor(length / TICKS_PER_MM) * TICKS_PER_MM;
 }
 
-/** From the first piece of a row to its last, or across the rows, whichever is longer: never less than the longest run. */
+/** The longest a region gets along its rows or across them, in ticks; never less than its longest run. */
 function longestSpan(rows: Plan['regions'][number]['rows']): number {
   const along = rows.map(({ pieces }) => {
     const last = pieces.at(-1);
@@ -178,7 +180,15 @@ function longestSpan(rows: Plan['regions'][number]['rows']): number {
   return Math.max(...along, across);
 }
 
-/** The same floor in the other patterns, and with its rows turned. */
+/** The figures a floor is laid by. */
+export function floorReasons({ rules }: Plan, saying: Saying): readonly Reason[] {
+  return [
+    { entry: 'stagger', figure: sayCut(rules.stagger, saying) },
+    { entry: 'gap', figure: sayCut(rules.gap, saying) },
+    { entry: 'short-end', figure: sayCut(rules.minEnd, saying) },
+  ];
+}
+
 export function nextFloorRequests(plan: Plan, context: Context): readonly Action[] {
   const patterns = PATTERN_NAMES.filter((name) => name !== plan.rules.pattern.name);
   return [
@@ -198,7 +208,7 @@ function turned(direction: string | undefined): string {
 export default defineCommand({
   group: 'floor',
   name: 'planks',
-  summary: 'Cartons of plank for your rooms, and a laying guide row by row',
+  summary: 'How many cartons your rooms need, and a row-by-row laying guide',
   phrases: [
     'how many boxes for a 12x14 room, planks 7x48, 10 in a box',
     'boxes needed for 11x13 with 6 inch planks',
@@ -270,7 +280,7 @@ export default defineCommand({
       headline: 'Buy 10 cartons (100 planks): 92 to lay, 3 for mistakes, 5 left over.',
     },
     {
-      ask: 'planks room: living 12x14 + 3x6 closet; hall 3 x 11, plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft, tax: 8 %',
+      ask: 'planks room: living 12x14 + 3x6 closet; hall 3 x 11, plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft, tax: 8%',
       headline: 'Buy 12 cartons (120 planks): 107 to lay, 4 for mistakes, 9 left over. $873.76 with $64.72 tax.',
     },
     {

@@ -1,16 +1,15 @@
-/** `floor resume`: the rest of a floor begun, from the planks and offcuts that are really there. */
+/** `floor resume`: the rest of a half-laid floor, from the planks and offcuts that are really there. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayCut } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
-import { type ParsedRow, readSoFar, type SoFar } from '../../src/language/old/so-far.ts';
+import { type ParsedRow, type RowsLaid, readRowsLaid } from '../../src/input/parse-rows-laid.ts';
 import type { LaidRegion, Plan } from '../../src/layout/floor.ts';
 import type { Progress, RestPiece, RestPlan, RestStock } from '../../src/layout/resume-floor.ts';
 import { type Block, type Fact, type Problem, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { FLOOR_BRIEF } from '../../src/text/floor-brief-text.ts';
 import {
   allLaid,
   noSuchRoomSoFar,
@@ -20,7 +19,7 @@ import {
   rowMisfits,
   slantedNotResumed,
 } from '../../src/text/floor-problems-text.ts';
-import { GUIDE } from '../../src/text/floor-text.ts';
+import { FLOOR_BRIEF, GUIDE } from '../../src/text/floor-text.ts';
 import { RESUME, RESUME_NOTES } from '../../src/text/home-text.ts';
 import { isRectilinear } from '../../src/units/geometry.ts';
 import { roundUpRatio, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
@@ -28,9 +27,7 @@ import { restAway } from '../../src/workers/solve.ts';
 import { brokenBlocks, floorOptions, layingOptions, type PlanksAsk } from './floor-options.ts';
 import { floorFormat, type LaidFloor, layAsk, settledLayout } from './lay.ts';
 
-// The laying guide for the rest of a floor begun: row by row, from which offcut or plank.
-
-/** One table a region, in laying order. */
+/** One table per region, in laying order. */
 function restTables(plan: Plan, rest: RestPlan, saying: Saying): readonly Block[] {
   const say = (length: number): string => sayCut(ticks(length), saying);
   const uses = new Map<number, number>();
@@ -80,7 +77,7 @@ function runCells(
   return [side(first), String(whole), side(last), cuts.join('; ')];
 }
 
-/** A row's pieces by run: a run ends where the next piece does not follow on. */
+/** A run ends where the next piece doesn't touch the last one. */
 function runsIn(pieces: readonly RestPiece[]): readonly (readonly RestPiece[])[] {
   const runs: RestPiece[][] = [];
   let end: number | undefined;
@@ -92,17 +89,17 @@ function runsIn(pieces: readonly RestPiece[]): readonly (readonly RestPiece[])[]
   return runs;
 }
 
-// What was told of a floor begun, set against its plan: rows laid by region, planks and offcuts left;
-// Problems where it cannot be.
-
-/** Rows laid by region and what is left, with notes on what was taken because it was not told. */
+/**
+ * Rows laid by region and what's left, with notes on what was assumed because it was missing. Problems if it contradicts the
+ * plan.
+ */
 interface Begun {
   readonly progress: readonly Progress[];
   readonly stock: RestStock;
   readonly notes: readonly string[];
 }
 
-function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Context): Begun | Problems {
+function begunFloor({ plan, purchase }: LaidFloor, soFar: RowsLaid, context: Context): Begun | Problems {
   const notes: string[] = [];
   const typed = context.optionTexts.get('so-far') ?? '';
   const found = progressOf(plan, soFar, typed, notes);
@@ -120,7 +117,7 @@ function begunFloor({ plan, purchase }: LaidFloor, soFar: SoFar, context: Contex
 
 function progressOf(
   plan: Plan,
-  { rows, done }: SoFar,
+  { rows, done }: RowsLaid,
   typed: string,
   notes: string[],
 ): { readonly progress: readonly Progress[] } | Problems {
@@ -185,7 +182,7 @@ function progressOf(
   return first ? { problems: [first, ...more] } : { progress: [...whole.values()] };
 }
 
-/** The region of a name, or the one that a room of that name lies in. */
+/** Also finds the region that a room of this name is part of. */
 function regionOf({ regions }: Plan, name: string): LaidRegion | undefined {
   const wanted = name.toLowerCase();
   return regions.find(
@@ -194,7 +191,7 @@ function regionOf({ regions }: Plan, name: string): LaidRegion | undefined {
   );
 }
 
-/** Planks begun in the rows that lie, as the plan has them. */
+/** As the plan has them; the real ones may differ. */
 function begunPlanks(plan: Plan, progress: readonly Progress[]): number {
   const begun = new Set<number>();
   for (const { name, rows } of plan.regions) {
@@ -204,22 +201,18 @@ function begunPlanks(plan: Plan, progress: readonly Progress[]): number {
   return begun.size;
 }
 
-// The answer for a floor begun: whether what is left lays the rest, and how.
-
-/** What `floor resume` reads. */
 interface ResumeAsk extends PlanksAsk {
-  readonly 'so-far': SoFar;
+  readonly 'so-far': RowsLaid;
 }
 
-/** The rest of a floor laid as far as told. */
 async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcome> {
-  // What was told so far is held against the floor as it is laid: nothing is known of it before.
+  // What's been laid can only be checked against the finished plan, so checking starts later.
   const first = await layAsk(ask, { ...context, begin: () => undefined });
   if ('problems' in first) {
     yield first;
     return;
   }
-  // The rows that lie follow the plan that stood in the end.
+  // They laid their rows by the plan the search ended with.
   const laid = await settledLayout(first, ask, context);
   const typed = context.optionTexts.get('so-far') ?? '';
   const [slanted, ...more] = slantProblems(laid.plan, context);
@@ -253,7 +246,7 @@ async function* resumed(ask: ResumeAsk, context: Context): AsyncGenerator<Outcom
   yield replyOf(laid, begun, rest, ask, context);
 }
 
-/** What is at a slant, by the option that told it: rows by their direction, walls by their room. */
+/** The floor can't be resumed on a slant. Names the option to change: the direction, or the room with the slanted wall. */
 function slantProblems({ regions }: Plan, { optionTexts }: Context): readonly Problem[] {
   const walls = regions.find(({ outline, holes }) => ![outline, ...holes].every(isRectilinear));
   const rows = regions.some(({ frame }) => frame.angle % 90 !== 0);
@@ -263,7 +256,7 @@ function slantProblems({ regions }: Plan, { optionTexts }: Context): readonly Pr
   ];
 }
 
-/** The row told with the end that the plan gives it, and no start. */
+/** Replaces the start in what they typed with the end that the plan has for the row. */
 function mendedRow(typed: string, end: string): string {
   return typed
     .replace(/(?:started|starts|began|begins)\b[^,;]*?\band\s+(?=ended|ends)/i, '')
@@ -320,7 +313,7 @@ function replyOf(laid: LaidFloor, begun: Begun, rest: RestPlan, ask: ResumeAsk, 
   });
 }
 
-/** What is laid, what the rest takes, and the last rows as they lie, for somebody to check. */
+/** Includes the last rows laid, so that somebody can check them against the floor. */
 function linesOf(plan: Plan, { progress }: Begun, rest: RestPlan, broke: number, saying: Saying): readonly string[] {
   const used = offcutsUsed(rest);
   const say = (length: number): string => sayCut(ticks(length), saying);
@@ -344,7 +337,7 @@ function sayLaid({ regions }: Plan, progress: Begun['progress']): string {
   return progress.map(({ region, rows }) => RESUME.laidRows(region, rows, rowsOf(region))).join('; ');
 }
 
-/** Result data of kind `resume`; lengths in ticks. `need` whole planks lay `rows`; `short` of them are missing. */
+/** Lengths in ticks. Laying `rows` takes `need` whole planks, of which `short` are missing. */
 export interface ResumeResult {
   readonly kind: 'resume';
   readonly ticksPerInch: number;
@@ -400,7 +393,7 @@ const { room, plank } = floorOptions;
 export default defineCommand({
   group: 'floor',
   name: 'resume',
-  summary: 'Go on with a floor begun: do the planks and offcuts left suffice, and how',
+  summary: 'Finish a half-laid floor: are the planks and offcuts you have left enough, and where do they go?',
   phrases: [
     'i stopped at row 12 and have 33 planks left, is it enough to finish',
     'already laid half the room, what do i need to finish',
@@ -468,11 +461,11 @@ export default defineCommand({
     plank,
     'so-far': text(
       {
-        summary: 'How far it is laid, what broke, planks and offcuts left',
+        summary: 'How far you’ve laid it, what broke, and the planks and offcuts left',
         example: 'row 7 ended at 31 1/4 in, broke one, 22 planks left, offcuts: 18 in left, 31 in right',
         colons: 'any',
       },
-      readSoFar,
+      readRowsLaid,
     ),
     ...layingOptions,
   }),

@@ -1,4 +1,4 @@
-/** How sure the cartons are: the floor laid again with every wall, and each wall, a little longer or shorter. */
+/** How certain the carton count is: lays the floor again with all walls, then single walls, a little longer or shorter. */
 
 import { type Saying, sayLength } from '../../src/input/format.ts';
 import { purchaseOf } from '../../src/layout/cartons.ts';
@@ -11,9 +11,9 @@ import { layAway } from '../../src/workers/solve.ts';
 import type { PlanksAsk } from './floor-options.ts';
 import { type LaidFloor, otherWork } from './lay.ts';
 
-/** Doubts tried, as multiples of the asker's own, until one changes the cartons. */
+/** Multiples of the user's own doubt, tried in turn until the carton count changes. */
 const STEPS = [1, 2, 4];
-/** Planks laid in all for this: beyond, only every wall at once is tried. */
+/** More planks than this in all, and only all walls at once are tried. */
 const MOST_LAID = 12_000;
 
 interface Change {
@@ -22,8 +22,8 @@ interface Change {
 }
 
 /**
- * Facts on how far the cartons hold, and the one wall worth measuring again. `saved` are the planks that a longer search saved, which is
- * taken to save as many of every other floor. Gives way to other work after every floor laid.
+ * Also finds the one wall worth measuring again. `saved` is how many planks the long search saved on this floor; the variants
+ * get only the quick search, so the same savings are assumed for them. Yields to the event loop after every layout.
  */
 export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying, saved = 0): Promise<Sureness> {
   const { cartons } = laid.purchase;
@@ -40,13 +40,13 @@ export async function sureBlock(ask: PlanksAsk, laid: LaidFloor, saying: Saying,
       return block(facts, first ? [SURE.off(first.cartons, sayLength(by, saying), first.variant.by > 0)] : []);
     }
   }
-  // Walls that cannot be moved without a doorway or a thing falling out of place tell nothing of how sure it is.
+  // If no wall can move without misplacing a doorway or a thing, nothing is known about how certain the count is.
   if (tried === 0) return block([{ label: SURE.holds, value: SURE.untried }], []);
   const still = SURE.still(cartons, sayLength(ticks(ask.doubt * (STEPS.at(-1) ?? 1)), saying));
   return block([{ label: SURE.holds, value: still }], [SURE.stillLine(still)]);
 }
 
-/** The facts, and the one that is seen first. */
+/** `lines` are shown first. */
 interface Sureness {
   readonly block: Block;
   readonly lines: readonly string[];
@@ -56,7 +56,7 @@ function block(facts: readonly Fact[], lines: readonly string[]): Sureness {
   return { block: { kind: 'facts', section: 'why', title: SURE.title, facts }, lines };
 }
 
-/** Variants by as much, longer and shorter, whose cartons are others. */
+/** Only the variants with a different carton count; `tried` counts all that could be laid. */
 async function changesAt(
   by: Length,
   each: boolean,
@@ -80,14 +80,14 @@ async function changesAt(
   return { changes, tried };
 }
 
-/** Up to which doubt nothing changed, when that was any. */
+/** Empty if the first step already changed something. */
 function held(cartons: number, doubt: Length, step: number, saying: Saying): readonly Fact[] {
   const before = STEPS[STEPS.indexOf(step) - 1];
   if (before === undefined) return [];
   return [{ label: SURE.holds, value: SURE.still(cartons, sayLength(ticks(doubt * before), saying)) }];
 }
 
-/** What changes at the least doubt that changes anything; of the single walls the one that takes most cartons more. */
+/** Of the single walls, only the one that adds the most cartons. */
 function given(changes: readonly Change[], ask: PlanksAsk, saying: Saying): readonly Fact[] {
   const facts: Fact[] = [];
   const by = (change: Change): string =>
@@ -103,7 +103,7 @@ function given(changes: readonly Change[], ask: PlanksAsk, saying: Saying): read
   return facts;
 }
 
-/** The wall whose length changes when the moved one stands further out: a neighbour, the lower number of the two. */
+/** Moving a wall changes the length of its neighbors; of those two, the one with the lower number. */
 function sayWall({ region, wall }: { region: number; wall: number }, ask: PlanksAsk, saying: Saying): string {
   const { name, outline } = ask.room.rooms[region] ?? { name: '', outline: [] };
   const measured = Math.min((wall + 1) % outline.length, (wall + outline.length - 1) % outline.length);

@@ -1,4 +1,4 @@
-/** `prep carry`: how many trips a delivery takes when one person carries part loads. */
+/** `prep carry`: how many trips it takes to carry a delivery in partial loads. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -8,11 +8,11 @@ import { sayWeight } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { readWeight } from '../../src/input/parse-weight.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { CARRY } from '../../src/text/carry-text.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { CARRY } from '../../src/text/prep-text.ts';
 import { roundUp } from '../../src/units/length.ts';
 
-/** Kilograms: what a delivery and a load may weigh. */
+/** Kilograms. */
 const LEAST = 1;
 const HEAVIEST_DELIVERY = 20_000;
 const HEAVIEST_LOAD = 50;
@@ -20,7 +20,7 @@ const HEAVIEST_LOAD = 50;
 export default defineCommand({
   group: 'prep',
   name: 'carry',
-  summary: 'How many trips it takes to carry a delivery in, or debris out',
+  summary: 'How many trips it takes to carry in a delivery, or to carry out debris',
   phrases: [
     'how many trips to carry 1200 lb of flooring inside',
     'delivery is 900 pounds and i am alone, how many loads is that',
@@ -36,7 +36,7 @@ export default defineCommand({
     'how much walking is it to move 20 cartons at 38 lb to the third floor',
   ],
   options: z.object({
-    weight: text({ summary: 'What all of it weighs', example: '1210 lb' }, (typed, reading) =>
+    weight: text({ summary: 'What it all weighs', example: '1210 lb' }, (typed, reading) =>
       readWeight(typed, reading, LEAST, HEAVIEST_DELIVERY),
     ),
     load: text(
@@ -51,7 +51,7 @@ export default defineCommand({
     ),
   }),
   examples: [
-    // 1210 / 35 is 34.6, by hand; 1210 / 30 is 40.3.
+    // By hand: 1210 / 35 is 34.6, 1210 / 30 is 40.3.
     { ask: 'carry 1210 lb', headline: '35 trips of 35 lb for 1,210 lb.' },
     { ask: 'carry 1210 lb, load: 30 lb', headline: '41 trips of 30 lb for 1,210 lb.' },
   ],

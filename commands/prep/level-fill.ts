@@ -1,4 +1,4 @@
-/** What fills the low places, by whatever was told of them: a grid, an area with its gaps, a ramp. */
+/** How much filler low spots take, from whatever they measured: a grid, an area with its gaps, or a ramp. */
 
 import { DEEPEST_DIP, DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../src/figures/subfloor-figures.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber, sayWeight } from '../../src/input/format.ts';
@@ -31,13 +31,11 @@ import { NEEDS } from '../../src/text/shopping-text.ts';
 import { type Length, ticks } from '../../src/units/length.ts';
 import { refusal } from './prep-options.ts';
 
-// What `prep level` reads.
-
 export interface LevelAsk {
   readonly readings: ParsedReadings;
   readonly rule: ParsedRule;
   readonly line: 'straightedge' | 'level';
-  readonly shape: 'untold' | DipShape;
+  readonly shape: 'unknown' | DipShape;
   readonly floor: 'wood' | 'concrete' | 'old';
   readonly area: ParsedPart;
   readonly ramp: ParsedRamp;
@@ -49,28 +47,28 @@ export interface LevelAsk {
 const LITRES_PER_CUBIC_FOOT = 28.316846592;
 const SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
-/** A dip of one shape: litres that fill it, where its area is told, and pounds a square foot at its deepest gap. */
+/** `litres` is 0 without an area; `pounds` are per square foot at the deepest gap. */
 interface Dip {
   readonly shape: DipShape;
   readonly litres: number;
   readonly pounds: number;
 }
 
-/** Litres at the least and the most, and by part; the area in square ticks, the deepest place in ticks. */
+/** Litres at the least and the most and for each part; the area in square ticks, the deepest place in ticks. */
 interface Fill {
   readonly least: number;
   readonly litres: number;
-  /** By shape, the emptiest first; none without a low gap. */
+  /** One per possible shape, the one that holds least first; empty if no gap is low. */
   readonly dips: readonly Dip[];
   readonly ramp: number;
   readonly cells: number;
   readonly area: bigint;
   readonly deepest: Length;
-  /** Pounds a square foot of a ramp and of a grid's low cells. */
+  /** Per square foot, for a ramp and for the low cells of a grid. */
   readonly pounds: { readonly ramp: number; readonly cells: number };
 }
 
-/** Volumes and weights of all that was told. A gap is the deepest place of its dip: what it holds depends on its shape. */
+/** A gap is the depth at the deepest point of its dip, so what the dip holds depends on its shape. */
 export function fillOf(ask: LevelAsk): Fill {
   const { readings, area, ramp } = ask;
   const low = lowGaps(ask);
@@ -79,9 +77,9 @@ export function fillOf(ask: LevelAsk): Fill {
   const sloped = rampFill(ramp.area, ramp.height);
   const mean = meanFill(area.area, low);
   const perInch = weightPerInch(ask);
-  // A gap beside a ramp alone is the step that the ramp takes up.
+  // Without an area for it, a gap next to a ramp is the step that the ramp evens out.
   const dipped = low.length > 0 && (area.area > 0n || ramp.area === 0n);
-  const dips = (dipped ? (ask.shape === 'untold' ? DIP_SHAPES : [ask.shape]) : []).map((shape): Dip => {
+  const dips = (dipped ? (ask.shape === 'unknown' ? DIP_SHAPES : [ask.shape]) : []).map((shape): Dip => {
     const share = DIP_FILL.value[shape];
     return { shape, litres: mean * share, pounds: poundsPerSquareFoot(Math.max(...low) * share, perInch) };
   });
@@ -100,18 +98,21 @@ export function fillOf(ask: LevelAsk): Fill {
   };
 }
 
-/** Every low gap under a straightedge, in ticks. */
+/** In ticks, under a straightedge. */
 function lowGaps({ readings }: LevelAsk): readonly Length[] {
   return readings.kind === 'gaps' ? readings.gaps.filter(({ spot }) => spot === 'low').map(({ gap }) => gap) : [];
 }
 
-/** Pounds a square foot and inch: the heavy end of what compounds weigh, or the powder of this bag where that alone is more. */
+/**
+ * Pounds per square foot and inch of depth. Uses the heavy end of what compounds weigh, or this bag's powder if that alone is
+ * more.
+ */
 function weightPerInch({ bag }: LevelAsk): number {
   const powder = ((bag.kilograms / bag.litres) * LITRES_PER_CUBIC_FOOT) / KILOGRAMS_PER_POUND / 12;
   return Math.max(LEVELLER_WEIGHT.value.heavy, powder);
 }
 
-/** A weight a square foot or square metre, or a range of them; given in pounds a square foot. */
+/** `pounds` are per square foot, one figure or a range; the text is per square meter in metric. */
 export function sayLoad(pounds: number | readonly [number, number], saying: Saying): string {
   const metric = saying.units === 'metric';
   const each = metric ? KILOGRAMS_PER_POUND / SQUARE_METRES_PER_SQUARE_FOOT : 1;
@@ -120,17 +121,16 @@ export function sayLoad(pounds: number | readonly [number, number], saying: Sayi
   return metric ? LEVEL.perMetre(said) : LEVEL.perFoot(said);
 }
 
-/** Litres at the least and the most. */
 export function sayLitres({ least, litres }: Fill, saying: Saying): string {
   return LEVEL.litres(sayRange(sayNumber(least, saying, 1), sayNumber(litres, saying, 1)));
 }
 
-/** From one figure to another, or the one where both are said alike. */
+/** Just one figure if both read the same. */
 export function sayRange(least: string, most: string): string {
   return least === most ? most : LEVEL.range(least, most);
 }
 
-/** Volume, bags, pours, primer and weight, or what to tell so that they can be worked out; of a dip to measure first no more than its shapes. */
+/** Also says what's missing to compute the rest. Until a doubtful dip has been measured, only its possible shapes are shown. */
 export function fillFacts(ask: LevelAsk, fill: Fill, verdict: DipVerdict, saying: Saying): Block {
   const { bag, pour } = ask;
   const title = LEVEL.fillTitle;
@@ -172,7 +172,7 @@ export function fillFacts(ask: LevelAsk, fill: Fill, verdict: DipVerdict, saying
   return { kind: 'facts', section: 'buy', title, facts };
 }
 
-/** One part of the filling: litres, where they are known, and what it weighs a square foot. */
+/** Leaves out the volume where it isn't known. `pounds` are per square foot. */
 function part(litres: number, pounds: number, saying: Saying): string {
   const load = LEVEL.loadOf(sayLoad(pounds, saying));
   return litres > 0 ? `${LEVEL.litres(sayNumber(litres, saying, 1))}, ${load}` : load;
@@ -184,9 +184,7 @@ function volume(fill: Fill, saying: Saying): string {
   return saying.units === 'metric' ? litres : LEVEL.volumeOf(litres, sayRange(feet(fill.least), feet(fill.litres)));
 }
 
-// What levelling takes: compound by volume, and its primer by area.
-
-/** Nothing where nothing is filled. */
+/** The compound by volume and its primer by area; empty if nothing needs filling. */
 export function levelNeeds({ bag }: LevelAsk, fill: Fill, saying: Saying): readonly Need[] {
   if (fill.litres === 0) return [];
   const sold = NEEDS.sack(sayWeight(bag.kilograms, saying), sayNumber(bag.litres, saying, 1));
@@ -211,10 +209,9 @@ export function levelNeeds({ bag }: LevelAsk, fill: Fill, saying: Saying): reado
   ];
 }
 
-// When a dip in a wood floor is a question about its structure first: too deep, or too much filling for what
-// carries it.
+// In a wood floor, a dip that is too deep or takes too much filler raises the question of structure first.
 
-/** What a wood floor's dips are; concrete carries what is poured on it. Nothing is filled on a floor that is flat enough. */
+/** Concrete carries what's poured on it, so it is always filled. On wood, nothing is filled if the floor is flat enough. */
 export function verdictOf(ask: LevelAsk, fill: Fill, flat: boolean): DipVerdict {
   if (ask.floor === 'concrete') return 'fill';
   if (isTooDeep(ask)) return 'stop';
@@ -237,12 +234,11 @@ function isTooDeep({ readings, line }: LevelAsk): boolean {
   const { grid } = readings;
   const [across, along] = [(grid.rows[0]?.length ?? 1) - 1, grid.rows.length - 1];
   const longest = Math.max(across * grid.dx, along * grid.dy);
-  // Depths below a straightedge are gaps themselves; below a level line a slope is no dip.
+  // Depths below a straightedge are gaps. Below a level line they can come from a slope, which isn't a dip.
   const below = line === 'straightedge' && isDeeper(Math.max(...grid.rows.flat()), longest, limit);
   return below || isGridDeeper(grid, limit);
 }
 
-/** Why it stops there, and who to call. */
 export function stopRefusal(ask: LevelAsk, fill: Fill, worst: string, floorGiven: boolean, saying: Saying): Refusal {
   const { gap, over } = DEEPEST_DIP.value;
   const why = isTooDeep(ask)
@@ -251,7 +247,7 @@ export function stopRefusal(ask: LevelAsk, fill: Fill, worst: string, floorGiven
   return refusal({ why: floorGiven ? why : `${why} ${capital(LEVEL.floorTaken)}.`, call: LEVEL.stopCall });
 }
 
-/** What the filling weighs a square foot, from the emptiest shape to the fullest, or of its heaviest part; undefined for a hump. */
+/** Per square foot, from the shape that holds least to the one that holds most, or the heaviest part. Undefined for a hump. */
 export function loadRange({ dips, pounds }: Fill, saying: Saying): string | undefined {
   const [first, last] = [dips[0], dips.at(-1)];
   const part = Math.max(pounds.ramp, pounds.cells);

@@ -1,4 +1,4 @@
-/** `prep level`: flat enough or not, what to take down, and what fills the rest. */
+/** `prep level`: whether a floor is flat enough, what to take down, and what fills the rest. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -55,11 +55,9 @@ import {
 } from './level-fill.ts';
 import { foundOption, refusal, refusalOnPanel } from './prep-options.ts';
 
-// Flat enough or not, reading by reading or over a grid, and what to take down.
-
 type Limits = readonly [FlatLimit, ...FlatLimit[]];
 
-/** The verdict, the worst reading and what was read in a doubtful way, the last two once it is known how to say them. */
+/** Functions of `Saying` because the units are settled only later. */
 interface Flatness {
   readonly flat: boolean;
   readonly facts: (saying: Saying) => readonly Fact[];
@@ -67,7 +65,6 @@ interface Flatness {
   readonly assumed: (saying: Saying) => readonly string[];
 }
 
-/** Judges what was told by the rule. */
 function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
   return readings.kind === 'gaps' ? gapsFlat(readings.gaps, limits) : gridFlat(readings.grid, line, limits);
 }
@@ -77,7 +74,7 @@ function gapsFlat(gaps: Extract<ParsedReadings, { kind: 'gaps' }>['gaps'], limit
     const allowed = ticks(Math.floor(allowedGap(given.over, limits)));
     return { ...given, allowed, flat: isFlat(given.gap, given.over, limits) };
   });
-  // The worst is the one that takes most of what is allowed.
+  // The worst reading uses up the largest share of what's allowed.
   const [worst] = [...judged].sort((a, b) => b.gap * a.allowed - a.gap * b.allowed);
   const say = (gap: Length, over: Length, saying: Saying): string =>
     LEVEL.gap(sayCut(gap, saying), sayLength(over, saying));
@@ -123,7 +120,6 @@ function gridFlat(
   };
 }
 
-/** The flatness block. */
 function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
   return {
     kind: 'facts',
@@ -133,14 +129,17 @@ function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
   };
 }
 
-/** Whether anything is to be taken down. */
 function hasHigh(readings: ParsedReadings): boolean {
   return readings.kind === 'gaps'
     ? readings.gaps.some(({ spot }) => spot === 'high')
     : readings.grid.rows.flat().some((depth) => depth < 0);
 }
 
-/** High spots past the rule and how they are taken down; nothing where there are none. */
+function hasLow(readings: ParsedReadings): boolean {
+  return readings.kind === 'grid' || readings.gaps.some(({ spot }) => spot === 'low');
+}
+
+/** Only high spots that break the rule; empty if there are none. */
 function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): readonly Block[] {
   const steps: string[] = [];
   if (readings.kind === 'gaps') {
@@ -158,25 +157,23 @@ function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): read
     : [{ kind: 'steps', section: 'how', title: LEVEL.highTitle, steps: [...steps, LEVEL.highHow] }];
 }
 
-// From the options of `prep level` to its answer.
-
-/** Litres of filling, bags and kilograms of powder. */
+/** Liters of filler, and kilograms of powder. */
 interface Amount {
   readonly litres: number;
   readonly bags: number;
   readonly kilograms: number;
 }
 
-/** Result data of kind `level`: for the fullest shape a dip may have, and for the emptiest. */
+/** The amounts are for the shape that holds most, then for the one that holds least. */
 export interface LevelResult extends Result, Amount {
   readonly kind: 'level';
   readonly flat: boolean;
   readonly least: Amount;
-  /** Whether it may be filled, or its shape is measured first. */
+  /** Whether to fill it, or to measure its shape first. */
   readonly verdict: DipVerdict;
 }
 
-/** Flat enough or not, and what fills it; a refusal where something unsafe was told. */
+/** Refuses where they mention something unsafe. */
 function answerLevel(given: LevelAsk, context: Context): Outcome {
   const slab = !context.optionTexts.has('floor') && isSlab(context.optionTexts.get('readings') ?? '');
   const ask: LevelAsk = slab ? { ...given, floor: 'concrete' } : given;
@@ -226,7 +223,9 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
           ? [LEVEL.buyLine(most.bags, sayWeight(ask.bag.kilograms, saying), sayCut(ask.pour, saying))]
           : flatness.flat
             ? []
-            : [LEVEL.areaLine]),
+            : hasLow(ask.readings)
+              ? [LEVEL.areaLine]
+              : []),
     ],
     blocks: [
       flatFacts(flatness, rule.join(LEVEL.or), saying),
@@ -244,20 +243,21 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
       ...flatness.assumed(saying),
     ],
     cautions: worded(levelHazards()),
+    reasons: rule.slice(0, 1).map((figure) => ({ entry: 'must-be-level', figure })),
     sources: FLATNESS_FIGURES.map(({ source }) => source),
     data,
     ...(needs.length > 0 && { needs }),
   });
 }
 
-/** What is poured, ground or sanded comes before what is screwed or sawn. */
+/** Puts the hazards of pouring, grinding and sanding before those of screwing and sawing. */
 function levelHazards() {
   const poured = cautionsFor('levelling');
   const others = [...cautionsFor('sanding').filter(({ topic }) => topic === 'lead'), ...cautionsFor('subfloor')];
   return [...poured, ...others.filter(({ topic }) => !poured.some((one) => one.topic === topic))];
 }
 
-/** Whether the readings say that they are of a slab; a board of cement lies on wood. */
+/** Cement board doesn't count: it lies on wood. */
 function isSlab(readings: string): boolean {
   const mineral = mineralIn(readings);
   return (
@@ -279,7 +279,7 @@ function limitsOf(rule: ParsedRule, units: Units): readonly [FlatLimit, ...FlatL
 export default defineCommand({
   group: 'prep',
   name: 'level',
-  summary: 'Flat enough? From straightedge readings: high spots, filler, bags, weight',
+  summary: 'Is the floor flat enough? High spots, filler, bags and weight, from straightedge readings',
   phrases: [
     'how much leveler for a dip 1/4 inch deep 4x6 ft',
     'how many bags of self leveler for 120 sq ft at 1/8',
@@ -346,7 +346,7 @@ export default defineCommand({
   options: z.object({
     readings: text(
       {
-        summary: 'Gaps over a length with ; between, or a grid of depths',
+        summary: 'Gaps over a length, with ; between them, or a grid of depths',
         example: '3/16 in over 10 ft',
         colons: 'grid',
       },
@@ -354,7 +354,7 @@ export default defineCommand({
     ),
     rule: text(
       {
-        summary: 'floating, nail-down, or the maker’s own gap in a length',
+        summary: 'floating, nail-down, or the maker’s own limit: a gap in a length',
         example: '1/8 in in 6 ft',
         standard: 'floating',
         record: FLOATING_FLATNESS,
@@ -362,7 +362,7 @@ export default defineCommand({
       readRule,
     ),
     area: text(
-      { summary: 'The low area the gaps were read in', example: '4 x 6 ft', standard: 'none' },
+      { summary: 'Size of the low area you measured the gaps in', example: '4 x 6 ft', standard: 'none' },
       (typed, reading) => readPart(typed, reading, { line: false }),
     ),
     ramp: text(
@@ -371,7 +371,7 @@ export default defineCommand({
     ),
     bag: text(
       {
-        summary: 'What a bag fills and weighs',
+        summary: 'What a bag fills, and what it weighs',
         example: '13 L per 25 kg',
         standard: '0.45 cu ft per 50 lb',
         record: LEVELLER_YIELD,
@@ -379,7 +379,7 @@ export default defineCommand({
       readYield,
     ),
     pour: length({
-      summary: 'Deepest pour at once, from the bag',
+      summary: 'Deepest single pour, from the bag',
       standard: '1 in',
       record: POUR_DEPTH,
       metric: '25 mm',
@@ -388,17 +388,17 @@ export default defineCommand({
       most: inches(6),
     }),
     line: choice(['straightedge', 'level'], {
-      summary: 'A grid is read below a straightedge, or below a level line or laser',
+      summary: 'What a grid was measured from: a straightedge, or a level line or laser',
       standard: 'straightedge',
       record: LEVEL_TAKEN,
     }),
-    shape: choice(['untold', 'dish', 'trough', 'even'], {
-      summary: 'Shape of the low place: dish (round), trough (long), even (as deep all over); else a range',
-      standard: 'untold',
+    shape: choice(['unknown', 'dish', 'trough', 'even'], {
+      summary: 'Shape of the low spot: dish (round), trough (long), even (same depth); otherwise you get a range',
+      standard: 'unknown',
       example: 'trough',
     }),
     floor: choice(['wood', 'concrete', 'old'], {
-      summary: 'What it is: wood, concrete, or old flooring',
+      summary: 'What the floor is: wood, concrete, or old flooring',
       standard: 'wood',
       record: LEVEL_TAKEN,
     }),
@@ -407,16 +407,16 @@ export default defineCommand({
   examples: [
     {
       ask: 'level readings: 3/16 in over 10 ft; low 1/4 in over 6 ft, area: 4 x 6 ft',
-      headline: `Not flat enough: 1/4" over 6' against 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (6.2 to 12.4 L).`,
+      headline: `Not flat enough: 1/4" over 6'; the limit is 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (6.2 to 12.4 L).`,
     },
     {
       ask: 'level readings: grid 2 ft: 0 1/8 1/4; 0 1/4 3/8',
-      headline: `Not flat enough: 3/8" against 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (3.2 L).`,
+      headline: `Not flat enough: 3/8"; the limit is 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (3.2 L).`,
     },
     {
       ask: 'level readings: low 25 mm over 4 m, area: 20 m², bag: 2.2 kg/m²/mm, 50 kg, floor: concrete',
       headline:
-        'Not flat enough: 25 mm over 4 m against 5 mm in 3 m or 3 mm in 2 m. To fill: 11 to 22 bags (250 to 500 L).',
+        'Not flat enough: 25 mm over 4 m; the limit is 5 mm in 3 m or 3 mm in 2 m. To fill: 11 to 22 bags (250 to 500 L).',
     },
   ],
   run: (options, context) => answerLevel(options, context),

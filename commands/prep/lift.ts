@@ -1,4 +1,4 @@
-/** `prep lift`: what a carton may weigh for one person, by the NIOSH lifting equation. */
+/** `prep lift`: how heavy a carton one person may lift, by the NIOSH lifting equation. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -12,18 +12,16 @@ import { LIFT_CALL, LIFT_REACH, liftWhy } from '../../src/text/found-text.ts';
 import { LIFT } from '../../src/text/prep-text.ts';
 import { liftOptions } from './noise-day.ts';
 
-// From the options of `prep lift` to its answer, or the Refusal where the equation does not hold.
-
 type LiftAsk = { readonly [O in keyof typeof liftOptions]: z.output<(typeof liftOptions)[O]> };
 
-/** Result data of kind lift: the limit that counts in kilograms, and weight ÷ limit. */
+/** `limit` is the lower one that counts, in kilograms; `index` is weight ÷ limit. */
 interface LiftResult extends Result {
   readonly kind: 'lift';
   readonly limit: number;
   readonly index: number;
 }
 
-/** The limits of both ends, and the weight against the lower one that counts. */
+/** Refuses where the equation doesn't apply. The end of the lift counts only if the carton is set down carefully. */
 function answerLift(ask: LiftAsk, context: Context): Outcome {
   const cautions = worded(cautionsFor('lifting'));
   const wrong = ask.way ?? ask.weight.wrong;
@@ -68,7 +66,7 @@ function answerLift(ask: LiftAsk, context: Context): Outcome {
   });
 }
 
-/** The limits are printed to a tenth in their source. */
+/** The source prints its limits to a tenth. */
 function sayTenths(kilograms: number, saying: Saying): string {
   const metric = saying.units === 'metric';
   return `${sayNumber(metric ? kilograms : kilograms / KILOGRAMS_PER_POUND, saying, 1)} ${metric ? 'kg' : 'lb'}`;
@@ -77,7 +75,7 @@ function sayTenths(kilograms: number, saying: Saying): string {
 export default defineCommand({
   group: 'prep',
   name: 'lift',
-  summary: 'How heavy a carton one person may lift, by the NIOSH lifting equation',
+  summary: 'How heavy a carton one person should lift, by the NIOSH lifting equation',
   phrases: [
     'can i lift a 55 lb box of flooring by myself',
     'how heavy a box should one person carry',

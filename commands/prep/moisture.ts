@@ -1,4 +1,4 @@
-/** `prep moisture`: dry enough to lay, wait, or stop; after a leak too. */
+/** `prep moisture`: dry enough to lay, wait, or stop; covers leaks too. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -59,8 +59,6 @@ import { MOISTURE } from '../../src/text/prep-text.ts';
 import { SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { foundOption, refusal, refusalFor } from './prep-options.ts';
 
-// What `prep moisture` reads.
-
 interface MoistureAsk {
   readonly readings: ParsedMoisture;
   readonly method: MoistureMethod;
@@ -75,8 +73,7 @@ interface MoistureAsk {
   readonly found: Found;
 }
 
-// How moisture was measured and which limit is for it: as told, or as the readings' own unit says; never
-// guessed on concrete.
+// The test method is the one they name, or follows from the unit of the readings; it is never guessed on concrete.
 
 const UNITS = {
   lb: { method: 'chloride', said: 'lb' },
@@ -89,8 +86,8 @@ type MethodRead =
   | { readonly problem: Problem };
 
 /**
- * The method and the kind of limit. A Problem where the readings are on concrete and no test for it is named, where what was
- * told does not go together, where a reading is none of that method, or where the limit is one that wood must stay below.
+ * A Problem where concrete was measured without naming a test, where the options contradict each other, where a reading is
+ * outside the method's range, or where a limit for wood is too wet to lay on.
  */
 function methodOf(ask: MoistureAsk, context: Context): MethodRead {
   const { readings, method: given, limit } = ask;
@@ -118,7 +115,7 @@ function methodOf(ask: MoistureAsk, context: Context): MethodRead {
   return { kind, method, assumed: read };
 }
 
-/** The mineral base that any option names. */
+/** The concrete, screed or other mineral base named in any option. */
 function mineralOf({ floor }: MoistureAsk, { optionTexts }: Context): Mineral | undefined {
   if (floor !== 'untold' && floor !== 'wood') return floor;
   const texts = [...optionTexts].flatMap(([option, text]) =>
@@ -127,15 +124,12 @@ function mineralOf({ floor }: MoistureAsk, { optionTexts }: Context): Mineral | 
   return mineralIn(texts.join(' ; '));
 }
 
-/** What binds a screed decides its limit; undefined where that is not told and no limit of the maker's is. */
+/** A screed's limit depends on its binder. Undefined if neither the binder nor the maker's limit is known. */
 function screedOf(mineral: Mineral | undefined, limit: number | 'usual'): 'cement' | 'gypsum' | undefined {
   if (mineral === 'gypsum') return 'gypsum';
   return mineral === 'concrete' || limit !== 'usual' ? 'cement' : undefined;
 }
 
-// A moisture answer in words: the headline, the facts, and what a leak asks for.
-
-/** What was worked out. */
 interface Known {
   readonly kind: MoistureKind;
   readonly limit: number;
@@ -146,17 +140,17 @@ interface Known {
 
 const UNIT_NAMES: Readonly<Record<MoistureKind, string>> = {
   wood: '%',
-  chloride: 'lb',
+  chloride: ' lb',
   rh: '% RH',
   cement: '% CM',
   gypsum: '% CM',
 };
 
 function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string {
-  return `${sayNumber(value, saying)} ${UNIT_NAMES[kind]}`;
+  return `${sayNumber(value, saying)}${UNIT_NAMES[kind]}`;
 }
 
-/** The verdict and its first reason. */
+/** Gives only the first reason. */
 function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Saying): string {
   const { kind, limit, required, verdict, flaws } = known;
   const worst = sayMoisture(Math.max(...readings.values), kind, saying);
@@ -170,7 +164,6 @@ function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Sayin
   return MOISTURE.headline[verdict](why);
 }
 
-/** Readings, limit and its source, and the flooring's own moisture. */
 function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
   const { kind, limit, required, flaws } = known;
   const { values } = ask.readings;
@@ -205,7 +198,6 @@ function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
   return { kind: 'facts', section: 'why', title: MOISTURE.title, facts };
 }
 
-/** Readings and limit, then what to do first. */
 function moistureLines(ask: MoistureAsk, known: Known, saying: Saying): readonly string[] {
   const { kind, limit, required, flaws } = known;
   const { values } = ask.readings;
@@ -222,7 +214,7 @@ function moistureLines(ask: MoistureAsk, known: Known, saying: Saying): readonly
   ];
 }
 
-/** What to do, by what stands against laying; too few readings alone call for no drying. */
+/** Depends on what rules out laying; if the only flaw is too few readings, nothing needs drying. */
 function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, flaws }: Known): Block {
   const base = kind === 'wood' ? 'wood' : 'concrete';
   const { steps } = MOISTURE;
@@ -240,7 +232,7 @@ function moistureSteps({ readings }: MoistureAsk, { kind, required, verdict, fla
   };
 }
 
-/** The checklist after a leak, and what grey water asks for. */
+/** Adds the steps for gray water. */
 function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
   if (leak === 'none' && water === 'none') return [];
   const left = leak === 'none' ? DRY_WITHIN.value.to : Math.floor(DRY_WITHIN.value.to - leak);
@@ -255,9 +247,7 @@ function leakBlocks({ leak, water }: MoistureAsk): readonly Block[] {
   ];
 }
 
-// From the options of `prep moisture` to its answer.
-
-/** Result data of kind `moisture`: the limit in the method's own unit. */
+/** The limit is in the method's own unit. */
 export interface MoistureResult extends Result {
   readonly kind: 'moisture';
   readonly verdict: 'accept' | 'wait' | 'stop';
@@ -266,14 +256,14 @@ export interface MoistureResult extends Result {
   readonly required: number;
 }
 
-/** Accept, wait or stop, and why; a refusal for sewage, for much mould and for whatever else is unsafe. */
+/** Refuses for sewage, a large area of mold and anything else unsafe. */
 function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const { readings, area, found, water, mould } = ask;
   const refused = refusalFor(readings.found, area.found, mould.found, found);
   if (refused) return refused;
   if (water === 'sewage' || water === 'unsure')
     return refusal(referral([water]), water === 'sewage' ? 'sewage' : 'water');
-  // A stretch of mould told by its length alone is taken as wide as it is long.
+  // A patch of mold given only by its length is assumed to be as wide as it is long.
   const spread = mould.line === undefined ? mould.area : BigInt(mould.line) ** 2n;
   if (spread >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT) return refusal(referral(['mould']), 'mold');
   const method = methodOf(ask, context);
@@ -285,7 +275,7 @@ function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
   const { verdict, flaws } = moistureVerdict({
     readings: readings.values,
     limit,
-    // A maker who allows more than usual moves the stop with the limit.
+    // A maker's higher limit raises the level to stop at too.
     stop: Math.max(MOISTURE_STOPS[kind].value, limit),
     required,
     ...(ask.flooring !== 'none' && kind === 'wood' && { flooring: { moisture: ask.flooring, most } }),
@@ -302,11 +292,12 @@ function answerMoisture(ask: MoistureAsk, context: Context): Outcome {
     assumed: [...context.assumed, ...method.assumed, ...(area.area === 0n ? [areaNotGiven] : [])],
     cautions: worded(cautionsOf(kind)),
     sources: moistureFigures(kind).map(({ source }) => source),
+    reasons: ask.limit === 'usual' ? [{ entry: 'moisture-limits', figure: sayMoisture(limit, kind, saying) }] : [],
     data,
   });
 }
 
-/** What can hurt who measures: water and mould; on concrete also the dust of the holes that probes go into, and what lies in it. */
+/** For wood, the hazards of water and mold; concrete adds drilling holes for probes: the dust, and what may be in the slab. */
 function cautionsOf(kind: MoistureKind) {
   const topics = ['leak-water', 'mould', ...(kind === 'wood' ? [] : ['asbestos', 'hidden-lines'])];
   const silica = kind === 'wood' ? [] : cautionsFor('levelling').filter(({ topic }) => topic === 'silica');
@@ -323,7 +314,7 @@ function requiredFor(kind: MoistureKind, area: bigint): number {
 export default defineCommand({
   group: 'prep',
   name: 'moisture',
-  summary: 'Dry enough to lay? Wood or concrete readings against their limit',
+  summary: 'Is it dry enough to lay? Wood or concrete readings against their limit',
   phrases: [
     'moisture readings 10 11 9 12 on plywood ok to lay?',
     'my concrete reads 78 rh is that ok',
@@ -387,7 +378,7 @@ export default defineCommand({
     'subfloor feels dry to my hand but meter goes 19, believe which one',
   ],
   options: z.object({
-    readings: text({ summary: 'Meter or test readings with spaces between', example: '10 11 12' }, readMoisture),
+    readings: text({ summary: 'Meter or test readings, with spaces between them', example: '10 11 12' }, readMoisture),
     method: choice(['wood', 'chloride', 'rh', 'cm'], {
       summary: 'Wood meter in %; on concrete: calcium chloride in lb, humidity in the slab in % RH, carbide in % CM',
       standard: 'wood',
@@ -395,9 +386,9 @@ export default defineCommand({
     }),
     floor: text(
       {
-        summary: 'What was measured: wood, concrete, cement or anhydrite screed, tile; concrete wants its test named',
+        summary: 'What you measured: wood, concrete, cement or anhydrite screed, tile; for concrete, name the test',
         example: 'concrete',
-        standard: 'untold',
+        standard: 'unknown',
       },
       readBase,
     ),
@@ -411,40 +402,41 @@ export default defineCommand({
       readLimit,
     ),
     area: text(
-      { summary: 'The floor the readings are for', example: '10 x 12 ft', standard: 'none' },
+      { summary: 'Size of the floor the readings are for', example: '10 x 12 ft', standard: 'none' },
       (typed, reading) => readPart(typed, reading, { line: false }),
     ),
     flooring: text(
-      { summary: 'Moisture of wood flooring to be laid; none for vinyl', example: '8 %', standard: 'none' },
+      { summary: 'Moisture of the wood flooring you’ll lay; none for vinyl', example: '8%', standard: 'none' },
       readFlooring,
     ),
     boards: choice(['strip', 'wide'], {
-      summary: 'Wood flooring in strips, or in boards of 3 in and wider',
+      summary: 'Wood flooring in strips, or in boards 3 in or wider',
       standard: 'strip',
       record: MOISTURE_SPREAD,
     }),
-    leak: text({ summary: 'Since when it is wet, after a leak', example: '30 hours', standard: 'none' }, readAge),
+    leak: text({ summary: 'How long it has been wet, after a leak', example: '30 hours', standard: 'none' }, readAge),
     water: text(
-      { summary: 'What water it was: clean, grey (washing machine), sewage', example: 'clean', standard: 'none' },
+      { summary: 'What kind of water: clean, gray (washing machine), or sewage', example: 'clean', standard: 'none' },
       readWater,
     ),
-    mould: text({ summary: 'Mould seen: its sides or area', example: '1 x 2 ft', standard: 'none' }, (typed, reading) =>
-      readPart(typed, reading, { line: true }),
+    mould: text(
+      { summary: 'Mold you can see: its sides or its area', example: '1 x 2 ft', standard: 'none' },
+      (typed, reading) => readPart(typed, reading, { line: true }),
     ),
     found: foundOption,
   }),
   examples: [
     {
       ask: 'moisture readings: 10 11 9 12, area: 10 x 12 ft',
-      headline: 'Dry enough: 12 % at most, the limit is 12 %.',
+      headline: 'Dry enough: 12% at most, the limit is 12%.',
     },
     {
-      ask: 'moisture readings: 84 % RH 79 % RH 71 % RH, area: 30 m²',
-      headline: 'Wait: 84 % RH is over the limit of 75 % RH; dry it and measure again.',
+      ask: 'moisture readings: 84% RH 79% RH 71% RH, area: 30 m²',
+      headline: 'Wait: 84% RH is over the limit of 75% RH; dry it and measure again.',
     },
     {
       ask: 'moisture readings: 17 22 14, leak: 3 days, water: clean',
-      headline: 'Stop: 22 % is far over the limit of 12 %; find where the water comes from.',
+      headline: 'Stop: 22% is far over the limit of 12%; find where the water comes from.',
     },
   ],
   run: (options, context) => answerMoisture(options, context),

@@ -1,10 +1,16 @@
-/** The noise dose of a planned day, in a table and a verdict: first what is recommended, then what an employer must keep to. */
+/** The noise dose of a planned day: against the recommended limit first, then against the one that binds employers. */
 
 import { LIFT_HEIGHTS, LIFT_REACHES, LIFT_WAY, NOISE_LIMIT } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayNumber } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
-import type { NamedNoise } from '../../src/input/parse-noise.ts';
-import { readLiftPace, readLiftWay, readLoad, readStretch, readTwist } from '../../src/input/parse-weight.ts';
+import {
+  type NamedNoise,
+  readLiftPace,
+  readLiftWay,
+  readLoad,
+  readStretch,
+  readTwist,
+} from '../../src/input/parse-weight.ts';
 import {
   allowedHours,
   LEAST_COUNTED,
@@ -19,11 +25,11 @@ import type { Block } from '../../src/reply/reply.ts';
 import { SAFETY } from '../../src/text/caution-text.ts';
 import { inches, ticks } from '../../src/units/length.ts';
 
-/** Nothing where no day is told. */
+/** Empty without a day. */
 export function noiseBlocks(day: readonly NamedNoise[], saying: Saying): readonly Block[] {
   if (day.length === 0) return [];
   const say = (value: number, decimals: number) => sayNumber(value, saying, decimals);
-  const percent = (dose: number): string => `${say(dose * 100, dose < 10 ? 1 : 0)} %`;
+  const percent = (dose: number): string => `${say(dose * 100, dose < 10 ? 1 : 0)}%`;
   const rows = day.map((noise) => {
     const { name, hours, level } = noise;
     const uncounted = level < LEAST_COUNTED;
@@ -57,7 +63,7 @@ function verdicts(recommended: number, dose: number, day: readonly NamedNoise[])
   return [...loud, SAFETY.under];
 }
 
-// The options of `prep lift`, with standards for a carton lifted from the floor to the waist.
+// The defaults are for a carton lifted from the floor to the waist.
 
 const reach = (summary: string) =>
   length({
@@ -77,18 +83,18 @@ export const liftOptions = {
   weight: text({ summary: 'What the carton weighs', example: '45 lb' }, (typed, reading) =>
     readLoad(typed, reading, KILOGRAMS_PER_POUND, 500 * KILOGRAMS_PER_POUND),
   ),
-  from: height('Height of your hands where the lift begins', '4 in', '100 mm'),
-  to: height('Height of your hands where it ends', '30 in', '750 mm'),
-  reach: reach('From your ankles out to your hands where it begins'),
-  'reach-end': reach('From your ankles out to your hands where it ends'),
-  twist: twist('Degrees you turn your body where it begins'),
-  'twist-end': twist('Degrees you turn your body where it ends'),
+  from: height('Height of your hands when the lift starts', '4 in', '100 mm'),
+  to: height('Height of your hands when it ends', '30 in', '750 mm'),
+  reach: reach('From your ankles out to your hands when it starts'),
+  'reach-end': reach('From your ankles out to your hands when it ends'),
+  twist: twist('Degrees your body is turned when it starts'),
+  'twist-end': twist('Degrees your body is turned when it ends'),
   often: text(
     { summary: 'How often you lift', standard: '1 a minute', record: LIFT_WAY, example: 'every 5 minutes' },
     readLiftPace,
   ),
   stretch: text(
-    { summary: 'How long you lift in a stretch', standard: '1 h', record: LIFT_WAY, example: '45 min' },
+    { summary: 'How long you lift without a break', standard: '1 h', record: LIFT_WAY, example: '45 min' },
     readStretch,
   ),
   grip: choice(['poor', 'fair', 'good'], {
@@ -103,7 +109,7 @@ export const liftOptions = {
   }),
   way: text(
     {
-      summary: 'What is lifted and how',
+      summary: 'What you lift, and how',
       standard: 'cartons, two hands, standing',
       record: LIFT_WAY,
       example: 'boxes, both hands',

@@ -1,4 +1,4 @@
-/** `prep patch`: a piece of subfloor cut out and replaced, landing on joists. */
+/** `prep patch`: replaces a piece of subfloor, with its edges landing on joists. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -30,7 +30,7 @@ import { type Saying, sayCut, sayLength, sayNumber } from '../../src/input/forma
 import { text } from '../../src/input/options.ts';
 import { type Found, foundAside, together } from '../../src/input/parse-found.ts';
 import { type ParsedDamage, readDamage } from '../../src/input/parse-place.ts';
-import type { ParsedRooms } from '../../src/input/readings-made.ts';
+import type { ParsedRooms } from '../../src/input/reading.ts';
 import { type JoistFlaw, joistFlaws, joistLimits, squeakScrews } from '../../src/prep/joist-cut.ts';
 import {
   adhesiveTubes,
@@ -72,7 +72,7 @@ import {
 } from './prep-options.ts';
 import { screwNeed } from './squeaks.ts';
 
-// What `prep patch` reads, as the patch is worked out: across and along the joists.
+// In joist coordinates: across and along.
 
 interface PatchAsk {
   readonly damage: ParsedDamage;
@@ -86,7 +86,7 @@ interface PatchAsk {
   readonly 'joist-depth': Length;
   readonly notch: Length;
   readonly 'notch-length': Length;
-  readonly 'notch-place': 'untold' | 'end' | 'outer' | 'middle';
+  readonly 'notch-place': 'unknown' | 'end' | 'outer' | 'middle';
   readonly hole: Length;
   readonly 'hole-edge': Length;
   readonly 'hole-apart': Length;
@@ -98,24 +98,24 @@ interface PatchAsk {
   readonly found: Found;
 }
 
-/** The damage across (u) and along (v) the joists. */
+/** u runs across the joists, v along them. */
 function uvOf({ damage, joists }: PatchAsk): Rect {
   const [x0, y0, x1, y1] = [damage.left, damage.bottom, damage.left + damage.across, damage.bottom + damage.up];
   return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
 }
 
-/** A rectangle's sides as the room has them: across, then up. */
+/** Across the room, then up. */
 function roomSides({ u0, v0, u1, v1 }: Rect, run: 'up' | 'across'): readonly [number, number] {
   return run === 'up' ? [u1 - u0, v1 - v0] : [v1 - v0, u1 - u0];
 }
 
-/** The rules of the trade for this ask, with the walls where the room was told. */
+/** Knows the walls only if there is a room. */
 function patchRules(ask: PatchAsk): PatchRules {
   const walls = wallsOf(ask);
   return {
     margin: ask.margin,
     bays: PATCH_BAYS.value,
-    // The panel itself is as wide, its gaps beside it.
+    // Without the gaps, the panel itself still has the least width.
     least: ticks(LEAST_PANEL_WIDTH.value + 2 * PANEL_GAP.value),
     gap: PANEL_GAP.value,
     kerf: PANEL_KERF.value,
@@ -127,7 +127,6 @@ function patchRules(ask: PatchAsk): PatchRules {
   };
 }
 
-/** A damage too large for a patch, or beyond the room. */
 function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem | undefined {
   const { damage } = ask;
   const got = context.optionTexts.get('damage') ?? '';
@@ -142,7 +141,6 @@ function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem 
   return damageBeyond(got, `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`);
 }
 
-/** The damage in square feet. */
 function squareFeet({ damage }: PatchAsk): number {
   return Number(areaOf(damage.across, damage.up)) / Number(SQUARE_TICKS_PER_SQUARE_FOOT);
 }
@@ -154,21 +152,17 @@ function wallsOf({ room }: PatchAsk): readonly [Length, Length] | undefined {
   return [ticks(maxX - minX), ticks(maxY - minY)];
 }
 
-// The facts of a patch: where to cut, what to buy, and what comes from which sheet.
-
-/** Tubes of adhesive for the bead of a patch. */
 function tubesOf(patch: Patch, { tube, bead }: PatchAsk): number {
   return adhesiveTubes(patch.bead, feetPerTube(tube * CUBIC_INCHES_PER_FLUID_OUNCE.value, bead), BEAD_WASTE.value);
 }
 
-/** The least screw through the panel into the joist. */
+/** The shortest screw that goes through the panel and far enough into the joist. */
 function panelScrew({ spacing, thickness, damage }: PatchAsk): Length {
   const step = SCREW_STEPS.value[damage.units];
   const screwed = { panel: thickness, bite: FASTENER_BITE.value, step };
   return squeakScrews({ along: spacing, across: ticks(0) }, spacing, spacing, screwed).length;
 }
 
-/** Where and how deep to cut. */
 function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   const [corner] = cornersOf(patch.cut, ask.joists);
   const [across, up] = roomSides(patch.cut, ask.joists);
@@ -183,7 +177,6 @@ function cutFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   return { kind: 'facts', section: 'cuts', title: PATCH.cutTitle, facts };
 }
 
-/** Panels, sheets, blocks, screws and adhesive. */
 function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const sizes = new Map<string, number>();
@@ -223,7 +216,6 @@ function buyFacts(patch: Patch, ask: PatchAsk, saying: Saying): Block {
   return { kind: 'facts', section: 'buy', title: PATCH.buyTitle, facts };
 }
 
-/** Each piece on its sheet. */
 function sheetTable(patch: Patch, saying: Saying): Block {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const rows = patch.sheets.flatMap((pieces, sheet) =>
@@ -238,9 +230,7 @@ function sheetTable(patch: Patch, saying: Saying): Block {
   return { kind: 'table', section: 'cuts', title: PATCH.planTitle, columns: PATCH.planColumns, rows };
 }
 
-// Notches and holes told of a joist, against the limits of its depth.
-
-/** A refusal where a notch or hole passes its limit, stands in a joist that no rule lets be cut, or cannot be judged; undefined where it may stay. */
+/** Refuses where a cut is over its limit, in a joist that must not be cut, or can't be judged. */
 function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
   const cut = ask.notch > 0 || ask.hole > 0;
   if (cut && ask['joist-kind'] !== 'solid') return refusal(ENGINEERED_CUT);
@@ -260,7 +250,7 @@ function joistRefusal(ask: PatchAsk, context: Context): Refusal | undefined {
   );
 }
 
-/** Asks how far a hole and a notch stand apart, where both are told and nothing else is wrong with them. */
+/** How far apart hole and notch are, if both are given and nothing else is wrong. */
 function joistQuestion(ask: PatchAsk, context: Context): Problem | undefined {
   if (!isOnlyApart(flawsOf(ask, context))) return undefined;
   const saying: Saying = { units: ask.damage.units, decimal: context.preferences.decimal };
@@ -279,7 +269,7 @@ function flawsOf(ask: PatchAsk, { optionTexts }: Context): readonly JoistFlaw[] 
       notch: {
         depth: ask.notch,
         ...(optionTexts.has('notch-length') && { length: ask['notch-length'] }),
-        ...(place !== 'untold' && { place }),
+        ...(place !== 'unknown' && { place }),
       },
       hole: {
         diameter: ask.hole,
@@ -291,7 +281,7 @@ function flawsOf(ask: PatchAsk, { optionTexts }: Context): readonly JoistFlaw[] 
   );
 }
 
-/** A joist’s depth, its deepest notch, its widest hole and how far that stands from other cuts, said. */
+/** Depth, deepest notch, widest hole, and how far the hole must be from other cuts. */
 function limitsSaid(
   depth: Length,
   saying: Saying,
@@ -301,18 +291,16 @@ function limitsSaid(
   return [sayCut(depth, saying), sayLimit(notch, saying), sayLimit(hole, saying), apart];
 }
 
-/** A limit down to the mark on the tape below it: said to the nearest, it could allow more than it does. */
+/** Rounds down to a mark on the tape, because rounding to the nearest could allow more than the limit. */
 function sayLimit(length: number, saying: Saying): string {
   const mark = saying.units === 'metric' ? TICKS_PER_MM : TICKS_PER_INCH / 16;
   return sayCut(ticks(Math.floor(length / mark) * mark), saying);
 }
 
-// What a patch takes: sheets, blocks, screws and adhesive.
-
-/** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */
+/** US fluid ounces per liter: 231 in³ in a gallon of 128 (NIST Handbook 44, appendix C). */
 const OUNCES_PER_LITRE = 128 / 3.785411784;
 
-/** Whole sheets as they are shared out, blocks by their length, adhesive by volume. */
+/** Sheets already come whole from the cutting plan; adhesive is by volume. */
 function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonly Need[] {
   const cut = (length: number): string => sayCut(ticks(length), saying);
   const { sheet, thickness, tube, bead } = ask;
@@ -358,9 +346,7 @@ function patchNeeds(patch: Patch, ask: PatchAsk, saying: Saying): readonly Need[
   ];
 }
 
-// A patch as result data.
-
-/** Result data of kind `patch`: room coordinates and lengths in ticks; a panel's `length` lies across the joists. */
+/** Room coordinates and lengths in ticks; the `length` of a panel runs across the joists. */
 export interface PatchResult extends Result {
   readonly kind: 'patch';
   readonly cut: readonly (readonly [number, number])[];
@@ -372,7 +358,7 @@ export interface PatchResult extends Result {
   readonly adhesiveTubes: number;
 }
 
-/** The patch as plain numbers that outside checkers read. */
+/** Plain numbers, so that checkers outside this code can read them. */
 function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
   return {
     kind: 'patch',
@@ -386,9 +372,7 @@ function patchResult(patch: Patch, ask: PatchAsk): PatchResult {
   };
 }
 
-// From the options of `prep patch` to its answer.
-
-/** The cut, its panels and blocks, with a picture; a refusal where a patch is not a homeowner's job. */
+/** Refuses a patch that isn't a job for a homeowner. */
 function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const aside = foundAside(context.optionTexts.get('room') ?? '');
   const refused = refusalFor(ask.damage.found, ask.found, aside) ?? joistRefusal(ask, context);
@@ -439,7 +423,6 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
   });
 }
 
-/** Where the cut is, where it lands, how deep the saw goes, and what else to buy. */
 function patchLines(patch: Patch, ask: PatchAsk, saying: Saying): readonly string[] {
   const [corner] = cornersOf(patch.cut, ask.joists);
   const say = (length: number): string => sayLength(ticks(length), saying);
@@ -452,7 +435,6 @@ function patchLines(patch: Patch, ask: PatchAsk, saying: Saying): readonly strin
   ];
 }
 
-/** What to mind in this patch, if anything. */
 function notes(patch: Patch, ask: PatchAsk, mould: boolean, saying: Saying): readonly Block[] {
   const { beyond, thickness } = PANEL_AT_24.value;
   const say = (length: number): string => sayCut(ticks(length), saying);
@@ -471,7 +453,7 @@ function notes(patch: Patch, ask: PatchAsk, mould: boolean, saying: Saying): rea
 export default defineCommand({
   group: 'prep',
   name: 'patch',
-  summary: 'A patch of subfloor: the cut on joists, panels, blocks, screws, adhesive',
+  summary: 'Patch a piece of subfloor: where to cut, panels, blocks, screws, adhesive',
   phrases: [
     'need to patch a 20x30 in hole in the subfloor',
     'rotted plywood by the toilet how do i replace it',
@@ -539,7 +521,7 @@ export default defineCommand({
   options: z.object({
     damage: text(
       {
-        summary: 'Size across x up, and how far from the left and the bottom wall',
+        summary: 'Size across x up, and how far from the left wall and the bottom wall',
         example: `20 x 30 in at 3' from left, 5' from bottom`,
       },
       readDamage,

@@ -27,23 +27,21 @@ import {
 } from './prep-options.ts';
 import { areaOfRooms, doorsOption, staplesOf, tackStripOf, tearoutHours } from './tearout-sums.ts';
 
-// The options of `prep plan`.
-
 const planOptions = {
-  room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
+  room: room({ summary: 'Rooms by their sides, or a walk around the walls, with ; between rooms' }),
   ...houseOptions,
   doors: doorsOption,
-  level: choice(['check', 'yes', 'no'], { summary: 'Will leveller be poured?', standard: 'check' }),
+  level: choice(['check', 'yes', 'no'], { summary: 'Will you pour leveler?', standard: 'check' }),
   'leveller-dry': count({
-    summary: 'Hours the leveller dries, by its bag',
+    summary: 'Hours the leveler needs to dry, from the bag',
     standard: '24',
     record: LEVELLER_DRIES,
     least: 1,
     most: 336,
   }),
-  heated: choice(['no', 'yes'], { summary: 'Is the floor heated, by tubes or cables in it?', standard: 'no' }),
+  heated: choice(['no', 'yes'], { summary: 'Is the floor heated, with tubes or cables in it?', standard: 'no' }),
   acclimate: count({
-    summary: 'Hours the plank’s maker wants cartons in the room',
+    summary: 'Hours the plank’s maker wants the cartons to sit in the room',
     standard: '0',
     record: LONGEST_ACCLIMATION,
     least: 0,
@@ -53,9 +51,7 @@ const planOptions = {
 
 type PlanAsk = { readonly [O in keyof typeof planOptions]: z.output<(typeof planOptions)[O]> };
 
-// The stages and tools of a plan, as this house and floor need them.
-
-/** Stages in order; what only some houses need is left out of the others. */
+/** In order; a stage that only some houses need is left out for the others. */
 function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Saying): readonly StageWords[] {
   const { built, insurer, tested, level, acclimate, heated } = ask;
   const margin = ASBESTOS_MARGIN[country].value;
@@ -90,13 +86,13 @@ function stagesOf(ask: PlanAsk, covering: Covering, country: Country, saying: Sa
   ];
 }
 
-/** The straightedge and the hollow that a floating floor is held to, in the asker's units. */
+/** In the user's units. */
 function flatWork(saying: Saying): readonly string[] {
   const [first] = (saying.units === 'metric' ? FLOATING_FLATNESS_METRIC : FLOATING_FLATNESS).value;
   return first ? [STAGE_NOTES.straightedge(sayLength(first.over, saying), sayLength(first.gap, saying))] : [];
 }
 
-/** Tools with where to get them and why: only what this floor needs. */
+/** Only the tools this floor needs, with why and where to get them. */
 function toolRows({ level, below, tested }: PlanAsk, covering: Covering): readonly (readonly string[])[] {
   const carpet = covering === 'carpet';
   const rows: readonly (readonly [boolean, readonly string[]])[] = [
@@ -118,9 +114,7 @@ function toolRows({ level, below, tested }: PlanAsk, covering: Covering): readon
   return rows.filter(([needed]) => needed).map(([, row]) => row);
 }
 
-// From the options of `prep plan` to its answer, or the Refusal that its floor asks for.
-
-/** Result data of kind plan: square ticks, hours for one person, hours of waiting, names of the stages. */
+/** Square ticks, hours of work for one person, hours of waiting, names of the stages. */
 interface PlanResult extends Result {
   readonly kind: 'plan';
   readonly area: number;
@@ -129,7 +123,7 @@ interface PlanResult extends Result {
   readonly stages: readonly string[];
 }
 
-/** Stages in order, each with what must be true before it. */
+/** Refuses a floor that may hold asbestos. */
 function answerPlan(ask: PlanAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;

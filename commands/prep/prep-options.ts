@@ -1,4 +1,4 @@
-/** The options that subfloor commands share. */
+/** Options and refusals that the subfloor commands share. */
 
 import type { Context } from '../../src/chat/command.ts';
 import { ASBESTOS_MARGIN, LEAD_YEARS } from '../../src/figures/old-materials-figures.ts';
@@ -27,8 +27,7 @@ import {
 import { type Found, readFound, together } from '../../src/input/parse-found.ts';
 import { readCountry, readHouseYear, readTested } from '../../src/input/parse-house.ts';
 import { readSheet, readTube } from '../../src/input/parse-place.ts';
-import { type Read, type Reading, read, unread } from '../../src/input/reading.ts';
-import type { ParsedRooms } from '../../src/input/readings-made.ts';
+import { type ParsedRooms, type Read, type Reading, read, unread } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
 import { type Country, countryFor, judge, type Tested } from '../../src/prep/old-materials.ts';
 import { type Refusal, unsafe } from '../../src/reply/reply.ts';
@@ -40,7 +39,7 @@ import { feet, inches, ticks } from '../../src/units/length.ts';
 
 export const foundOption = text(
   {
-    summary: 'What you found there, in your words: stain, rot in a joist, sagging, cable, pipe, sewage',
+    summary: 'What you found there, in your own words: stain, rot in a joist, sagging, cable, pipe, sewage',
     example: 'water stain',
     standard: 'none',
   },
@@ -48,7 +47,7 @@ export const foundOption = text(
 );
 
 export const spacingOption = length({
-  summary: 'Joists, centre to centre',
+  summary: 'Joist spacing, center to center',
   standard: '16 in',
   metric: '400 mm',
   record: JOIST_SPACING,
@@ -70,16 +69,16 @@ export const thicknessOption = length({
 const nothing = ticks(0);
 
 export const firstJoist = length({
-  summary: 'Centre of the first joist from the left wall (from the bottom wall where joists run across)',
+  summary: 'Center of the first joist from the left wall (from the bottom wall if joists run across)',
   example: '16 in',
   least: nothing,
   most: feet(40),
 });
 
-/** Everything else that a patch depends on, each with its usual value. */
+/** Everything else a patch depends on, each with its usual value as the default. */
 export const patchOptions = {
   joists: choice(['up', 'across'], {
-    summary: 'Joists run up the plan or across it',
+    summary: 'Do the joists run up the plan or across it?',
     standard: 'up',
     record: JOIST_RUN,
   }),
@@ -93,7 +92,7 @@ export const patchOptions = {
     readRoom,
   ),
   margin: length({
-    summary: 'Sound wood round the damage',
+    summary: 'Sound wood around the damage',
     standard: '2 in',
     record: PATCH_MARGIN,
     metric: '50 mm',
@@ -111,7 +110,7 @@ export const patchOptions = {
     most: inches(6),
   }),
   'joist-depth': length({
-    summary: 'How deep a joist is; the shallowest usual one unless told',
+    summary: 'How deep a joist is; leave it out for the shallowest common one',
     standard: '5 1/2 in',
     record: JOIST_DEPTH,
     metric: '140 mm',
@@ -127,15 +126,15 @@ export const patchOptions = {
     most: inches(24),
   }),
   'notch-length': length({
-    summary: 'Its length along the joist',
+    summary: 'Length of the notch along the joist',
     standard: '0',
     example: '2 in',
     least: nothing,
     most: feet(10),
   }),
-  'notch-place': choice(['untold', 'end', 'outer', 'middle'], {
+  'notch-place': choice(['unknown', 'end', 'outer', 'middle'], {
     summary: 'Where the notch is: at an end, in the outer or the middle third of the span',
-    standard: 'untold',
+    standard: 'unknown',
   }),
   hole: length({
     summary: 'Width of a hole through a joist there',
@@ -166,7 +165,7 @@ export const patchOptions = {
   }),
   sheet: text(
     {
-      summary: 'A sheet of panel',
+      summary: 'Size of a panel sheet',
       example: '4 x 8 ft',
       standard: '4 x 8 ft',
       record: PANEL_SHEET,
@@ -175,7 +174,7 @@ export const patchOptions = {
     readSheet,
   ),
   bead: length({
-    summary: 'Bead of adhesive',
+    summary: 'Width of the adhesive bead',
     standard: '3/8 in',
     record: BEAD,
     metric: '10 mm',
@@ -201,25 +200,21 @@ function readRoom(typed: string, reading: Reading): Read<ParsedRooms | 'none'> {
   return rooms.ok && rooms.value.rooms.length > 1 ? unread(severalRooms(reading.option, typed)) : rooms;
 }
 
-// What ends an answer before any figure: hazards that were told, as a refusal that says who to call.
-
-/** A refusal for any hazard in what was told, wherever it was told; undefined without one. */
+/** `given` is everything found in any option; undefined if none of it is hazardous. */
 export function refusalFor(...given: readonly Found[]): Refusal | undefined {
   const { hazards } = together(...given);
   return hazards.length > 0 ? refusal(referral(hazards), hazards[0] ?? 'unsure') : undefined;
 }
 
-/** As refusalFor, and where the panel is told to be rotten: it holds neither a screw nor a levelling compound. */
+/** Also refuses a rotten panel: it holds neither screws nor leveling compound. */
 export function refusalOnPanel(...given: readonly Found[]): Refusal | undefined {
   return refusalFor(...given) ?? (together(...given).rot ? refusal(referral(['panel']), 'structure') : undefined);
 }
 
-/** A refusal with the cautions of subfloor work. */
+/** With the cautions of subfloor work. */
 export function refusal({ why, call }: { readonly why: string; readonly call: string }, hazard = 'structure'): Refusal {
   return { why, call, cautions: worded(cautionsFor('subfloor')), data: unsafe(hazard) };
 }
-
-// The house a tear-out happens in: its options, and the Refusal where its floor may hold asbestos.
 
 export const houseOptions = {
   floor: text(
@@ -238,7 +233,7 @@ export const houseOptions = {
   ),
   tested: text(
     {
-      summary: 'Floor, backing and glue tested for asbestos: clear (by report), asbestos or no',
+      summary: 'Were floor, backing and glue tested for asbestos? clear (by report), asbestos, or no',
       example: 'clear',
       standard: 'no',
     },
@@ -246,21 +241,21 @@ export const houseOptions = {
   ),
   below: text(
     {
-      summary: 'What lies under it, if you looked: plywood, concrete, old tile …',
+      summary: 'What’s under it, if you looked: plywood, concrete, old tile …',
       example: 'plywood',
-      standard: 'not looked',
+      standard: 'unknown',
     },
     readBeneath,
   ),
   country: text(
     {
-      summary: 'Country of the home: US, Canada, UK, Australia or another; its years for old floors and paint',
+      summary: 'Where the home is: US, Canada, UK, Australia or another; for the years of old floors and paint',
       example: 'UK',
-      standard: 'not told',
+      standard: 'unknown',
     },
     readCountry,
   ),
-  insurer: choice(['no', 'yes'], { summary: 'Does an insurer pay?', standard: 'no' }),
+  insurer: choice(['no', 'yes'], { summary: 'Is an insurer paying?', standard: 'no' }),
 };
 
 interface HouseAsk {
@@ -273,12 +268,15 @@ interface HouseAsk {
   readonly insurer: 'yes' | 'no';
 }
 
-/** The country whose years count: the one told, else by the units that the rooms are told in or that the asker writes. */
+/** Decides which years count. Without a country, it follows the units of the rooms or of the user's settings. */
 export function countryOf({ country, room }: HouseAsk, { preferences }: Context): Country {
   return countryFor(country, room.units === 'metric' || preferences.units === 'metric');
 }
 
-/** What the house allows: a refusal, or work that may go on, with proof first or without. What is told of the floor counts wherever it stands. */
+/**
+ * Refuses, or allows the work (`go`), or allows it once a test proves the floor safe (`proof`). A suspicious material counts
+ * whichever option mentions it.
+ */
 export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof' | 'go' {
   const aside = [...context.optionTexts].filter(([option]) => !['floor', 'tested', 'below'].includes(option));
   const margin = ASBESTOS_MARGIN[countryOf(ask, context)].value;
@@ -302,27 +300,25 @@ export function houseVerdict(ask: HouseAsk, context: Context): Refusal | 'proof'
   };
 }
 
-/** The hazards of a tear-out; no lead in a home whose own year rules it out. */
+/** Leaves out lead if the house is new enough. */
 export function tearoutHazards(ask: HouseAsk, context: Context) {
   const young = ask.built !== undefined && ask.built >= LEAD_YEARS[countryOf(ask, context)].value;
   return cautionsFor('tear-out').filter(({ topic }) => topic !== 'lead' || !young);
 }
 
-/** What must be proved first: the floor itself where it is doubtful, else what was told to lie under it. */
+/** The doubtful floor as they described it, otherwise what lies under it. */
 export function toProve(ask: HouseAsk, context: Context): string {
   const option = ask.floor.suspicion === 'none' ? 'below' : 'floor';
   return context.optionTexts.get(option) ?? option;
 }
 
-/** An ask of another prep command about the same rooms and house. */
+/** A request for another prep command with the same rooms and house. */
 export function sharedAsk(command: string, { optionTexts }: Context): string {
   const shared = ['room', ...Object.keys(houseOptions), 'doors'].filter((option) => optionTexts.has(option));
   return `${command} ${shared.map((option) => `${option}: ${optionTexts.get(option)}`).join(', ')}`;
 }
 
-// How an ask was read, with what was taken for the options that decide most when they are not told.
-
-/** The context's own lines, one for each of floor, built and doors that was not told, and whose years were taken. */
+/** Adds a note for each of floor, built and doors that is missing, and for whose years were used. */
 export function assumedWith(ask: HouseAsk, context: Context): readonly string[] {
   const { assumed, optionTexts } = context;
   const taken = (['floor', 'built', 'doors'] as const).filter((option) => !optionTexts.get(option));

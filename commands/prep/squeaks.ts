@@ -1,4 +1,4 @@
-/** `prep squeaks`: screws against a squeaking subfloor, and when a screw is not the answer. */
+/** `prep squeaks`: screws to stop a subfloor from squeaking, and when screws won't help. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -25,9 +25,7 @@ import { NEEDS } from '../../src/text/shopping-text.ts';
 import { inches, type Length, roundUpRatio, ticks } from '../../src/units/length.ts';
 import { foundOption, refusalOnPanel, spacingOption, thicknessOption } from './prep-options.ts';
 
-// Screws for a subfloor as something to buy.
-
-/** Screws of a length; `pack` is how many a pack holds, where it is told. */
+/** `pack` is the number of screws in a pack, if known. */
 export function screwNeed(screws: number, length: Length, pack: number | undefined, saying: Saying): Need {
   return {
     item: `subfloor screw ${length}`,
@@ -37,8 +35,6 @@ export function screwNeed(screws: number, length: Length, pack: number | undefin
     ...(pack === undefined ? {} : { package: { size: pack, ...NEEDS.pack(pack) } }),
   };
 }
-
-// From the options of `prep squeaks` to its answer.
 
 interface SqueaksAsk {
   readonly area: ParsedPart;
@@ -50,7 +46,7 @@ interface SqueaksAsk {
   readonly found: Found;
 }
 
-/** Screws, packs, pattern and steps; a refusal where a screw is not the answer. */
+/** Refuses where screws won't help. */
 function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   const refused = refusalOnPanel(ask.area.found, ask.found);
   if (refused) return refused;
@@ -107,7 +103,7 @@ function answerSqueaks(ask: SqueaksAsk, context: Context): Outcome {
   });
 }
 
-/** Result data of kind `squeaks`: lengths in ticks. */
+/** Lengths in ticks. */
 export interface SqueaksResult extends Result {
   readonly kind: 'squeaks';
   readonly screws: number;
@@ -118,7 +114,7 @@ export interface SqueaksResult extends Result {
 export default defineCommand({
   group: 'prep',
   name: 'squeaks',
-  summary: 'Screws that quiet a subfloor: how many, how long, how far apart',
+  summary: 'Screws to stop a squeaky floor: how many, how long, how far apart',
   phrases: [
     'floor squeaks in a 4x6 area, how many screws',
     'how to stop squeaks before laying new floor',
@@ -190,12 +186,12 @@ export default defineCommand({
     spacing: spacingOption,
     thickness: thicknessOption,
     joists: choice(['short', 'long'], {
-      summary: 'Joists run along the short or the long side of it',
+      summary: 'Do the joists run along its short or its long side?',
       standard: 'short',
       record: JOIST_RUN,
     }),
     apart: length({
-      summary: 'Screws this far apart at most',
+      summary: 'Farthest apart the screws may be',
       standard: '6 in',
       record: SQUEAK_SPACING,
       metric: '150 mm',

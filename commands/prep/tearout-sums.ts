@@ -1,4 +1,4 @@
-/** The sums of a tear-out: strips, tack strip, staples, weight, volume, trips, and what to have ready. */
+/** What a tear-out adds up to: strips, tack strip, staples, weight, volume, trips, and supplies. */
 
 import type { z } from 'zod';
 import type { Cited } from '../../src/figures/cited.ts';
@@ -53,9 +53,7 @@ import { doubleArea } from '../../src/units/geometry.ts';
 import { type Area, feet, inches, type Length, roundUp, TICKS_PER_FOOT, ticks } from '../../src/units/length.ts';
 import { houseOptions } from './prep-options.ts';
 
-// The options of `prep tearout`.
-
-/** A weight in pounds from `least` to `most`. */
+/** `least` and `most` are in pounds. */
 function weight(
   summary: string,
   { standard, metric, record }: { standard: string; metric: string; record: Cited<unknown> },
@@ -69,7 +67,7 @@ function weight(
 
 export const doorsOption = text(
   {
-    summary: 'Doorways: one a room, how many and how wide, or none',
+    summary: 'Doorways: “one a room”, how many and how wide, or none',
     example: '2 x 30 in',
     standard: 'one a room',
     record: DOORWAY,
@@ -78,7 +76,7 @@ export const doorsOption = text(
 );
 
 export const tearoutOptions = {
-  room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
+  room: room({ summary: 'Rooms by their sides, or a walk around the walls, with ; between rooms' }),
   ...houseOptions,
   doors: doorsOption,
   trim: text(
@@ -94,7 +92,7 @@ export const tearoutOptions = {
     least: inches(6),
     most: feet(6),
   }),
-  carry: weight('What one person lifts', { standard: '35 lb', metric: '16 kg', record: ONE_PERSON }, 5, 100),
+  carry: weight('The most one person lifts', { standard: '35 lb', metric: '16 kg', record: ONE_PERSON }, 5, 100),
   'bundle-length': length({
     summary: 'The hauler’s longest bundle',
     standard: '4 ft',
@@ -147,7 +145,6 @@ export const tearoutOptions = {
 
 export type TearoutAsk = { readonly [O in keyof typeof tearoutOptions]: z.output<(typeof tearoutOptions)[O]> };
 
-/** Strips of one room. */
 interface RoomStrips {
   readonly name: string;
   readonly strips: readonly Strips[];
@@ -163,30 +160,30 @@ export interface Tearout {
   readonly light: number;
   readonly litres: number;
   readonly trips: number;
-  /** The container taken, in cubic yards; undefined for other hauls. */
+  /** In cubic yards; undefined if it isn't hauled in a container. */
   readonly container: number | undefined;
   readonly loads: number;
   readonly bags: number;
   readonly blades: number;
   readonly masks: number;
-  /** Bags, blades and masks before they are rounded up. */
+  /** Not rounded up, for the shopping list. */
   readonly exact: { readonly bags: number; readonly blades: number; readonly masks: number };
   readonly hours: readonly [number, number];
 }
 
-/** Square ticks of the rooms, holes left out. */
+/** In square ticks, without the holes. */
 export function areaOfRooms(rooms: TearoutAsk['room']['rooms']): Area {
   const doubled = rooms.flatMap(({ outline, holes }) => [outline, ...holes]).map(doubleArea);
   return doubled.reduce((sum, area) => sum + area, 0n) / 2n;
 }
 
-/** The tack strip and what works on it: nothing where no carpet lay. Undefined when doorways exceed the walls. */
+/** Undefined if the doorways are longer than the walls. */
 export function tackStripOf(ask: Pick<TearoutAsk, 'room' | 'doors'>): Length | undefined {
   const walls = ask.room.rooms.reduce((sum, { outline, holes }) => sum + perimeterOf(outline, holes), 0);
   return tackStripLength(ticks(walls), doorwaysOf(ask.doors, ask.room.rooms.length));
 }
 
-/** Person-hours for a covering's area, tack strip and staples. */
+/** Person-hours, from the fast pace to the slow one. */
 export function tearoutHours(covering: Covering, area: Area, tackStrip: Length, staples: readonly [number, number]) {
   const pace = LIFTING_PACE[covering].value;
   const [least, most] = hoursOf([
@@ -197,14 +194,14 @@ export function tearoutHours(covering: Covering, area: Area, tackStrip: Length, 
   return toHalfHours([least + staples[0] / fast, most + staples[1] / slow]);
 }
 
-/** Staples of a pad on wood; none on concrete, and none without a pad. */
+/** Least and most. Only a pad on wood is stapled. */
 export function staplesOf(covering: Covering, area: Area, ground: TearoutAsk['below']['ground']): [number, number] {
   if (covering !== 'carpet' || ground === 'concrete') return [0, 0];
   const { breadth, least, most } = PAD_STAPLES.value;
   return [staplesIn(area, breadth, least), staplesIn(area, breadth, most)];
 }
 
-/** Everything that is counted; `tackStrip` is that of all walls. Plans for the heavy end of what the floor may weigh. */
+/** Assumes the heaviest the floor may be. `walls` is the tack strip there would be if every floor were carpet. */
 export function sumTearout(ask: TearoutAsk, covering: Covering, walls: Length): Tearout {
   const { light, heavy } = LAID_WEIGHT[covering].value;
   const perSquareMetre = ask.weight ?? heavy;
@@ -259,7 +256,7 @@ function carrierOf(ask: TearoutAsk, litres: number): { carrier: Carrier; contain
   return { carrier: { litres: bed, kilograms: ask.payload }, container: undefined };
 }
 
-/** Kilograms a square metre of what is rolled: a carpet goes without its pad, which is bagged apart. */
+/** In kg/m². Carpet counts without its pad, which goes into bags. */
 export function rolledWeight({ weight, 'carpet-weight': alone }: TearoutAsk, covering: Covering): number {
   const whole = weight ?? LAID_WEIGHT[covering].value.heavy;
   if (covering !== 'carpet') return whole;
@@ -267,8 +264,8 @@ export function rolledWeight({ weight, 'carpet-weight': alone }: TearoutAsk, cov
 }
 
 /**
- * Bags for pad and scraps of carpet, by volume and by what a bag may weigh (the pad as heavy as its density makes it, or as the
- * floor leaves for it); for the others one for sweepings, or as many as rubble of tile fills by weight.
+ * Carpet: bags for the pad and scraps, by volume and by the weight of a bag, with the heavier of two estimates for the pad.
+ * Tile: by weight and volume. Anything else: one bag for sweepings.
  */
 function bagsOf(covering: Covering, kilograms: number, litres: number, limit: number): number {
   if (covering === 'carpet') {
@@ -278,7 +275,7 @@ function bagsOf(covering: Covering, kilograms: number, litres: number, limit: nu
   return covering === 'tile' ? Math.max(kilograms / limit, litres / BAG.value) : 1;
 }
 
-/** Ticks of cutting: round every strip once, edges shared by two cut once. */
+/** In ticks. Counts two sides of each strip, because neighbors share a cut. */
 function cutLength(rooms: readonly RoomStrips[]): number {
   const each = rooms.flatMap(({ strips }) => strips.map(({ width, length, count }) => (width + length) * count));
   return each.reduce((sum, cut) => sum + cut, 0);

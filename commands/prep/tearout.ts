@@ -1,4 +1,4 @@
-/** `prep tearout`: strips to cut and roll, what comes up, what it weighs, and how it leaves. */
+/** `prep tearout`: strips to cut and roll, what comes up, what it weighs, and how to get rid of it. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -9,7 +9,6 @@ import {
   debrisFigures,
   GULLY,
   LAID_WEIGHT,
-  PAD_STAPLES,
   TACK_STRIP,
   TACK_STRIP_PIECE,
   tearoutFigures,
@@ -46,8 +45,6 @@ import {
   tearoutOptions,
 } from './tearout-sums.ts';
 
-// The headline, the strips and the facts of a tear-out, in words.
-
 function sayingOf({ room }: TearoutAsk, { preferences }: Context): Saying {
   return { units: room.units, decimal: preferences.decimal };
 }
@@ -58,7 +55,6 @@ function sayHaul({ trips, container }: Tearout, { vehicle }: TearoutAsk, saying:
   return TEAROUT.container(trips, sayLoose((container ?? 0) * LITRES_PER_CUBIC_YARD, saying));
 }
 
-/** The answer in one line. */
 function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Context): string {
   const saying = sayingOf(ask, context);
   const [total, haul] = [sayWeight(tearout.kilograms, saying), sayHaul(tearout, ask, saying)];
@@ -73,7 +69,6 @@ function tearoutHeadline(tearout: Tearout, ask: TearoutAsk, context: Context): s
   return TEAROUT.strips(count, size, sayWeight(heaviest(strips), saying), all, haul);
 }
 
-/** What comes up and how long it takes, what it weighs, what holds it, and what to have ready. */
 function tearoutLines(tearout: Tearout, ask: TearoutAsk, context: Context): readonly string[] {
   const saying = sayingOf(ask, context);
   const { covering, area, kilograms, light, hours, staples, tackStrip, bags, blades, masks } = tearout;
@@ -96,7 +91,7 @@ function tearoutLines(tearout: Tearout, ask: TearoutAsk, context: Context): read
   ];
 }
 
-/** Everything but lead and the steps. */
+/** Without the lead block and the steps. */
 function tearoutBlocks(tearout: Tearout, ask: TearoutAsk, context: Context): readonly Block[] {
   const saying = sayingOf(ask, context);
   return [
@@ -162,7 +157,7 @@ function carryFacts(tearout: Tearout, ask: TearoutAsk, saying: Saying): readonly
   ];
 }
 
-/** Whether rolls keep to the hauler's rule: a roll is as long as its strip is wide. */
+/** Checks rolls against the hauler's rule; a roll is as long as its strip is wide. */
 function kerb({ rooms, kilograms }: Tearout, ask: TearoutAsk, saying: Saying): string {
   const [longest, weight] = [sayLength(ask['bundle-length'], saying), sayWeight(ask['bundle-weight'], saying)];
   const strips = rooms.flatMap((room) => room.strips);
@@ -181,12 +176,7 @@ function fixFacts({ tackStrip, staples }: Tearout, ask: TearoutAsk, saying: Sayi
   const wide = ask.room.rooms.some(({ outline }) => longestSide(outline) > WIDE_TACK_STRIP.value.beyond);
   const reach = tackStripReach(GULLY.value, wide ? WIDE_TACK_STRIP.value.reach : TACK_STRIP.value);
   const pieces = tackStripPieces(tackStrip, piece);
-  const { breadth, least, most } = PAD_STAPLES.value;
-  const [broad, far, close] = [breadth, least.spacing, most.spacing].map((ticks) => sayLength(ticks, saying));
-  const counted =
-    ask.below.ground === 'concrete'
-      ? TEAROUT.noStaples
-      : TEAROUT.staplesRange(staples[0], staples[1], broad ?? '', far ?? '', close ?? '');
+  const counted = ask.below.ground === 'concrete' ? TEAROUT.noStaples : TEAROUT.staplesRange(staples[0], staples[1]);
   return [
     {
       label: TEAROUT.tackStrip,
@@ -204,7 +194,7 @@ function needFacts({ bags, blades, masks, hours: [least, most], covering }: Tear
   const what = covering === 'carpet' ? pad : covering === 'tile' ? rubble : dust;
   const knife = isRolled(covering) ? [{ label: TEAROUT.blades, value: String(blades) }] : [];
   return [
-    { label: TEAROUT.bags, value: TEAROUT.bagsValue(bags, BAG.said, what) },
+    { label: TEAROUT.bags, value: TEAROUT.bagsValue(bags, what) },
     ...knife,
     { label: TEAROUT.masks, value: TEAROUT.masksValue(masks) },
     { label: TEAROUT.hours, value: TEAROUT.hoursValue(sayHours(least, saying), sayHours(most, saying)) },
@@ -220,9 +210,7 @@ function heaviest(strips: readonly Strips[]): number {
   return Math.max(...strips.map(({ kilograms }) => kilograms));
 }
 
-// Painted trim of a tear-out against the rule for minor work on old paint.
-
-/** What the told trim comes to and what that means; nothing where no trim is told. */
+/** Compares the painted trim they disturb with the US rule for minor work on old paint. Empty if no trim is given. */
 function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
   const { trim, built, room } = ask;
   if (trim.length === 0) return [];
@@ -248,9 +236,7 @@ function leadBlock(ask: TearoutAsk, context: Context): readonly Block[] {
   ];
 }
 
-// What a tear-out takes: bags, blades, masks, and a container where one is told.
-
-/** Parts of a bag, a blade and a mask, not yet whole ones. */
+/** Not rounded up: the shopping list adds them to other needs first. */
 function tearoutNeeds({ exact, container, trips, blades, rooms }: Tearout): readonly Need[] {
   const only = rooms.length === 1 ? rooms[0]?.name : undefined;
   const need = (item: string, label: string, amount: number, sold: { label: string; labels: string }): Need => ({
@@ -269,12 +255,12 @@ function tearoutNeeds({ exact, container, trips, blades, rooms }: Tearout): read
   ];
 }
 
-// From the options of `prep tearout` to its answer, its Problems, or the Refusal that its floor asks for.
-
-/** Beyond this many rolls no plan helps; a floor of the usual weight, at the least lift read, stays below. */
+/**
+ * Beyond this many rolls a unit is probably wrong; any real floor stays below, even at the lightest carry that can be entered.
+ */
 const MOST_ROLLS = 20_000;
 
-/** Strips, weights and the order of work. */
+/** Refuses a floor that may hold asbestos. */
 function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   const house = houseVerdict(ask, context);
   if (typeof house === 'object') return house;
@@ -299,25 +285,25 @@ function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   });
 }
 
-/** Whether an inch of a strip outweighs a roll, or rolls come to more than anyone cuts: no floor weighs that, a slip of a unit does. */
+/** Catches a wrong unit: an inch of strip outweighs a roll, or there are more rolls than anybody would cut. */
 function isTooHeavy(ask: TearoutAsk, covering: Covering): boolean {
   const each = rolledWeight(ask, covering);
   const inch = kilogramsOf(areaOf(ask.strip, inches(1)), each);
   return inch > ask.carry || kilogramsOf(areaOfRooms(ask.room.rooms), each) / ask.carry > MOST_ROLLS;
 }
 
-/** The hazards of a tear-out; tack strip only where carpet lies. */
+/** Mentions tack strip only for carpet. */
 function hazardsOf(covering: Covering, ask: TearoutAsk, context: Context) {
   return tearoutHazards(ask, context).filter(({ topic }) => topic !== 'tack-strip' || covering === 'carpet');
 }
 
-/** Result data of kind `tearout`: lengths in ticks, areas in square ticks, kilograms, litres. */
+/** Lengths in ticks, areas in square ticks, kilograms, liters. */
 export interface TearoutResult
   extends Result,
     Pick<Tearout, 'tackStrip' | 'kilograms' | 'litres' | 'trips' | 'staples'> {
   readonly kind: 'tearout';
   readonly area: number;
-  /** Room by room, as they were read: an area joined to a room by itself. */
+  /** As they were read, so an area added to a room is an entry of its own. */
   readonly rooms: readonly { readonly name: string; readonly area: number }[];
   readonly strips: Tearout['rooms'][number]['strips'];
 }
@@ -371,7 +357,7 @@ function nextAsks({ vehicle }: TearoutAsk, context: Context): readonly Action[] 
 export default defineCommand({
   group: 'prep',
   name: 'tearout',
-  summary: 'The old floor out: strips to cut and roll, weight, trips, order of work',
+  summary: 'Tear out the old floor: strips to cut and roll, weight, trips, order of work',
   phrases: [
     'how much does the carpet in a 12x15 room weigh',
     'tear out plan for carpet in 3 rooms',
@@ -438,11 +424,11 @@ export default defineCommand({
   examples: [
     {
       ask: 'tearout room: 12x14, built: 1995',
-      headline: `Cut 4 strips of 3' x 14', 21 lb a roll: 187 lb in all with its pad, 1 pickup load.`,
+      headline: `Cut 4 strips of 3' x 14', 21 lb a roll: 187 lb in all with the pad, 1 pickup load.`,
     },
     {
       ask: "tearout room: living 14' x 16' + 3x8 bay; bedroom 11' x 12'6\"; closet 3x5; hall 3'6\" x 14', built: 1962, doors: 5 x 30 in, trim: 40 ft x 3 in, insurer: yes, vehicle: container",
-      headline: 'Cut 13 strips, no roll over 22 lb: 499 lb in all with its pad, a 10 cu yd container.',
+      headline: 'Cut 13 strips, no roll over 22 lb: 499 lb in all with the pad, a 10 cu yd container.',
     },
     {
       ask: 'tearout room: 3.8 x 4.2 m, floor: click vinyl plank, built: 2011',

@@ -1,4 +1,4 @@
-/** `project archive`: puts a finished project away, whole. */
+/** `project archive`: puts away a finished project with everything in it. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -9,7 +9,7 @@ import { stated } from './project-state.ts';
 export default defineCommand({
   group: 'project',
   name: 'archive',
-  summary: 'Puts a finished project away; nothing of it is lost',
+  summary: 'Put a finished project away; nothing in it is lost',
   phrases: [
     'archive the cabin project',
     "put this project away, we're finished",
@@ -52,11 +52,11 @@ export default defineCommand({
     'the upstairs is complete so archive',
     'mothball the cabin until summer',
   ],
-  options: z.object({ project: projectOption('Which project; the one in use without it') }),
+  options: z.object({ project: projectOption('Which project; leave it out for the one in use') }),
   examples: [
     {
       ask: 'project archive Upstairs flat',
-      headline: '“Upstairs flat” is archived. It stays as it is; “project use Upstairs flat” takes it out again.',
+      headline: '“Upstairs flat” is archived. It stays as it is; “project use Upstairs flat” brings it back.',
     },
   ],
   run: ({ project }, context) =>

@@ -1,4 +1,4 @@
-/** `project copy`: the same home again, for another plank or another year. */
+/** `project copy`: a copy of a project, to try another plank or to redo the home another year. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -10,7 +10,7 @@ import { nextProjectRequests, pageOf } from './project-shown.ts';
 export default defineCommand({
   group: 'project',
   name: 'copy',
-  summary: 'A new project with the rooms and picks of the one in use: same home, other plank',
+  summary: 'Start a copy with the rooms and choices of the project in use, to try another plank',
   phrases: [
     'copy this project',
     'make a duplicate of the downstairs project for upstairs',
@@ -53,11 +53,13 @@ export default defineCommand({
     'same as the first project but for the flat downstairs, copy it across',
     'can this project be copied',
   ],
-  options: z.object({ name: newNameOption('Its name; the same and a number without it', 'the same and a number') }),
+  options: z.object({
+    name: newNameOption('Its name; leave it out for the same name with a number', 'the same with a number'),
+  }),
   examples: [
     {
       ask: 'project copy Upstairs in oak',
-      headline: '“Upstairs in oak” is started with the rooms and picks of “Upstairs flat”.',
+      headline: '“Upstairs in oak” is started with the rooms and choices of “Upstairs flat”.',
     },
   ],
   run: ({ name: given }, context) =>

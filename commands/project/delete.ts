@@ -1,4 +1,4 @@
-/** `project delete`: deletes a project; it can be brought back for a while. */
+/** `project delete`: deletes a project, which can be restored for a while. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -10,7 +10,7 @@ import { stated } from './project-state.ts';
 export default defineCommand({
   group: 'project',
   name: 'delete',
-  summary: 'Deletes a project; for 30 days it can be brought back',
+  summary: 'Delete a project; you can bring it back for 30 days',
   phrases: [
     'delete the cabin project',
     'get rid of this project',
@@ -53,7 +53,7 @@ export default defineCommand({
     'trash this project',
     'could you delete my first project, the one from january with wrong sizes',
   ],
-  options: z.object({ project: projectOption('Which project; the one in use without it') }),
+  options: z.object({ project: projectOption('Which project; leave it out for the one in use') }),
   examples: [
     {
       ask: 'project delete Upstairs flat',

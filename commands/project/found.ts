@@ -1,4 +1,4 @@
-/** `project found`: what was found, room by room, and what it takes, for an insurer or a hired trade. */
+/** `project found`: a report of what they found, room by room, and what it takes, for an insurer or a hired trade. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -8,9 +8,9 @@ import { sayArea, sayAreasOfSum, sayCut, sayWeight } from '../../src/input/forma
 import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { readListAction } from '../../src/input/parse-label.ts';
+import { findingsApart, readFinding } from '../../src/input/parse-place.ts';
 import { type Preferences, read } from '../../src/input/reading.ts';
 import { roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
-import { findingsApart, readFinding } from '../../src/language/old/finding.ts';
 import { addFinding, LONGEST_FINDING, MOST_FOUND, removeFinding } from '../../src/project/findings.ts';
 import { mergeNeeds } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
@@ -30,25 +30,21 @@ import { changeHere, projectHere, removeActions, TAKE_BACK } from './project-com
 import { sayAmount } from './shopping-list.ts';
 import { asksOnce, type JobAsk, listAsks, OF_PLACES, savedTearouts } from './shopping-needs.ts';
 
-// What saved answers tell of what was found: worked out today, room by room, in plain sentences with areas
-// and quantities.
-
-/** Where something is: a room, several together, or not given. */
 type Place = { readonly room: string } | 'together' | 'not given';
 
-/** A sentence about a place; `call` where it is not for the asker to do. */
+/** `call` is set where this isn't a job for the user. */
 interface ReadLine {
   readonly place: Place;
   readonly text: string;
-  /** Square ticks, where the sentence is about an area. */
+  /** In square ticks, where there is an area. */
   readonly area?: number;
   readonly call?: { readonly why: string; readonly who: string };
   readonly cautions: readonly Caution[];
-  /** The number of the saved answer whose room is not given. */
+  /** The number of the saved answer whose room is missing. */
   readonly unplaced?: number;
 }
 
-/** Every saved answer of that kind as it is today, tear-outs first. */
+/** Computes every saved answer afresh; tear-outs come first. */
 async function keptFindings(project: Project, context: Context): Promise<readonly ReadLine[]> {
   const ask = await asksOnce(project, context);
   const given: ReadLine[] = [];
@@ -72,7 +68,7 @@ async function keptFindings(project: Project, context: Context): Promise<readonl
   return given;
 }
 
-/** What comes out of each room, and of all together. */
+/** One line per room, and one for all of them together. */
 function comesOut(
   reply: Reply,
   line: string,
@@ -116,7 +112,7 @@ function square(area: number): Area {
   return BigInt(Math.round(area));
 }
 
-/** A refusal, or what cannot be worked out: no figure of the saved answer stands in for it. */
+/** The figures of a saved answer are never shown in place of one that can't be computed now. */
 function unsaid(outcome: Exclude<Outcome, Reply>, { name, rooms }: JobAsk): ReadLine {
   const [room, ...more] = rooms;
   const place: Place = room === undefined ? 'not given' : more.length > 0 ? 'together' : { room };
@@ -166,8 +162,6 @@ function dataSentence({ data, headline }: Reply, preferences: Preferences): stri
   return FOUND.moisture(headline);
 }
 
-// From findings told and kept to a report room by room, with who to call where it is not the asker's to do.
-
 interface FoundAsk {
   readonly do: string;
 }
@@ -194,7 +188,7 @@ async function answerFound(ask: FoundAsk, context: Context): Promise<Outcome> {
     });
     return 'problems' in done ? done : replyOf(FOUND.removed(finding.text), done.project, context);
   }
-  // To search is to find: whatever is found is told.
+  // There's nothing to search here, so a search is read as something they found.
   const text = permission.do === 'search' ? permission.words : permission.text;
   if (text === '') return { problems: [FOUND_PROBLEMS.empty()] };
   if (text.length > LONGEST_FINDING) {
@@ -255,7 +249,7 @@ async function replyOf(said: string, project: Project, context: Context): Promis
   });
 }
 
-/** The title that a place stands under: a room that was removed since is named no more, and what was found there stays. */
+/** A room that has been removed no longer gets its name, but what was found there stays. */
 function titleOf(place: Place, rooms: readonly string[]): string {
   if (place === 'together') return FOUND.together;
   if (place === 'not given') return FOUND.elsewhere;
@@ -268,7 +262,7 @@ function callsOf(all: readonly ReadLine[], rooms: readonly string[]): readonly s
   ];
 }
 
-/** What was found, place by place, and who to call where it is not for the asker to do; of a room that is gone, who to call alone. */
+/** Of a room that has been removed, only who to call. */
 export async function findingsOf(
   project: Project,
   context: Context,
@@ -287,13 +281,13 @@ export async function findingsOf(
   return { given, calls: callsOf(all, rooms), cautions: cautionsOf(all) };
 }
 
-/** What was told, each with its area, and who to call where it is not safe or too much mould. */
+/** Adds who to call where it's unsafe, or where the mold is extensive. */
 function parsedFindings({ found, rooms }: Project, context: Context): readonly ReadLine[] {
   const zone = hostZone();
   const names = rooms.map(({ name }) => name);
   return found.map(({ text, room, at }, i) => {
     const { area, found: unsafe } = readFinding(text, names, readingOf(context));
-    // Mould of a size that is not told may be any size.
+    // Without a size, the mold may be of any size.
     const muchMould =
       unsafe.mould && (area === undefined || area >= BigInt(MOULD_AREA.value) * SQUARE_TICKS_PER_SQUARE_FOOT);
     const hazards = [...unsafe.hazards, ...(muchMould ? ['mould'] : []), ...(unsafe.rot ? ['panel'] : [])];
@@ -309,7 +303,7 @@ function parsedFindings({ found, rooms }: Project, context: Context): readonly R
   });
 }
 
-/** Those of the answers asked again, and what can hurt where something is opened up; each once. */
+/** The cautions of the answers, plus those for opening things up; each once. */
 function cautionsOf(all: readonly ReadLine[]): readonly Caution[] {
   const own = all.length > 0 ? worded([...cautionsFor('subfloor'), ...cautionsFor('leak')]) : [];
   return [...new Map([...all.flatMap(({ cautions }) => cautions), ...own].map((one) => [one.topic, one])).values()];
@@ -318,7 +312,7 @@ function cautionsOf(all: readonly ReadLine[]): readonly Caution[] {
 export default defineCommand({
   group: 'project',
   name: 'found',
-  summary: 'What was found, room by room, and what it takes, to show an insurer or a trade',
+  summary: 'What you found, room by room, and what it takes, to show an insurer or a contractor',
   phrases: [
     'found rot under the carpet by the slider',
     "pulled up the pad and there's old tile under it",
@@ -373,10 +367,10 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project found', headline: 'Nothing found is kept yet.' },
+    { ask: 'project found', headline: 'No findings saved yet.' },
     {
       ask: 'project found soft spot 2 x 3 ft bedroom by window',
-      headline: 'Kept: soft spot 2 x 3 ft bedroom by window. 1 finding in 1 place.',
+      headline: 'Saved: soft spot 2 x 3 ft bedroom by window. 1 finding in 1 place.',
     },
   ],
   run: (options, context) => answerFound(options, context),

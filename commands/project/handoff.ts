@@ -1,4 +1,4 @@
-/** `project handoff`: the job for whoever does it next, in one message, or as files to print and to reckon with. */
+/** `project handoff`: the job for whoever does it next, in one message or as files to print or to compute with. */
 
 import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
@@ -33,18 +33,18 @@ import { projectHere } from './project-command.ts';
 import { sheetsReply } from './sheets.ts';
 import { asksOnce, guidesOfFloor, type JobAsk, listAsks } from './shopping-needs.ts';
 
-// What a summary tells of a project: lines of a label and its items, the gravest and the plainest first.
+// The most serious lines come first.
 
-/** A line of the summary. `never`: it is not left out, whatever the length; the others go from the last on. */
+/** Lines with `never` stay however long the message gets; of the others, the last go first. */
 interface HandoffLine {
   readonly label: string;
   readonly items: readonly string[];
   readonly never?: true;
-  /** Of cautions: what each is about. */
+  /** For cautions: the topic of each. */
   readonly topics?: readonly string[];
 }
 
-/** Every line that has something to tell, in the order read. */
+/** In reading order, without empty lines. */
 async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
   const { labels } = HANDOFF;
   const { project, context } = here;
@@ -63,7 +63,7 @@ async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
     ...found.cautions,
     ...[...tearout.map(({ reply }) => reply), ...floors, ...trims].flatMap((reply) => reply.cautions),
   ];
-  // Short ones of several topics may say the same.
+  // The short cautions for several topics can be the same.
   const care = new Map(cautions.map((one) => [sayShort(one), one.topic]));
   const lines: readonly HandoffLine[] = [
     { label: labels.call, items: [...new Set([...refused, ...found.calls])], never: true },
@@ -82,7 +82,7 @@ async function handoffLines(here: Here): Promise<readonly HandoffLine[]> {
   return lines.filter(({ items }) => items.length > 0);
 }
 
-/** The gravest are told of first by the answers that they come from; a refusal is told as what it is. */
+/** The answers put the most serious caution first. */
 function sayShort({ topic, text }: Caution): string {
   return SHORT_CAUTIONS[topic] ?? text;
 }
@@ -90,7 +90,7 @@ function sayShort({ topic, text }: Caution): string {
 interface Answered {
   readonly ask: JobAsk;
   readonly reply: Reply;
-  /** What is refused for safety, and who does it. */
+  /** Set where the work is refused for safety. */
   readonly refused?: { readonly why: string; readonly call: string };
 }
 
@@ -108,7 +108,7 @@ function isRefused({ refused }: Answered): boolean {
   return refused !== undefined;
 }
 
-/** Which rooms it is about, why nobody here does it, and who does. */
+/** Names the rooms, the reason, and who does it instead. */
 function refusal({ ask: { name, rooms }, refused }: Answered): string {
   return FOUND.call(rooms.length === 0 ? name : rooms.join(', '), refused?.why ?? '', refused?.call ?? '').replace(
     /\.$/,
@@ -151,7 +151,7 @@ function rowItems({ data }: Reply): readonly string[] {
   return regions.flatMap(({ name, rows }) => (rows.length > 0 ? [HANDOFF.rows(name, rows.length)] : []));
 }
 
-/** Sticks and pieces; what they cost is between the asker and the shop. */
+/** Leaves out the cost, which is between the user and the store. */
 function trimItem({ data }: Reply, { preferences }: Context): string {
   const { stock, sticks, pieces } = data as TrimResult;
   const bought = stock.flatMap(({ length, have }, i) => {
@@ -172,12 +172,12 @@ function waitItems(project: Project, context: Context): readonly string[] {
   );
 }
 
-// A summary cut to the length of one message: whole lines go, the least important first, and it says which.
+// Whole lines are dropped to fit one message, the least important first, and the summary says which.
 
-/** Characters that one message takes on the strictest of the platforms: a plain Discord message. */
+/** Characters in a plain Discord message, the strictest of the platforms. */
 export const ONE_MESSAGE = 2000;
 
-/** The lines that fit with their title, as facts, the most important first; figures are never cut. */
+/** Drops whole lines, then shortens lists; a figure is never cut. */
 export function fitted(title: string, lines: readonly HandoffLine[]): readonly HandoffLine[] {
   let all = lines;
   let kept = chosen(title, all);
@@ -190,7 +190,7 @@ export function fitted(title: string, lines: readonly HandoffLine[]): readonly H
   return kept;
 }
 
-/** The lines that are never left out, and of the others each that there is room for beside what is more important. */
+/** Goes through the optional lines in order and keeps each one that still fits. */
 function chosen(title: string, lines: readonly HandoffLine[]): readonly HandoffLine[] {
   const kept = new Set(lines.filter(({ never }) => never));
   const withLeft = (): readonly HandoffLine[] => {
@@ -201,13 +201,12 @@ function chosen(title: string, lines: readonly HandoffLine[]): readonly HandoffL
   for (const line of lines) {
     if (kept.has(line)) continue;
     kept.add(line);
-    // The labels of what is still to come take room as well, for any of it may have to go.
+    // Later lines may have to go, so their labels need room too.
     if (textOf(title, withLeft()).length > ONE_MESSAGE) kept.delete(line);
   }
   return withLeft();
 }
 
-/** The summary as plain text, to be sent on as it is. */
 export function textOf(title: string, lines: readonly HandoffLine[]): string {
   return [title, ...lines.map((line) => `${line.label}: ${itemsOf(line)}`)].join('\n');
 }
@@ -216,7 +215,7 @@ function itemsOf({ items }: HandoffLine): string {
   return items.join('; ');
 }
 
-/** With the last room left out and counted, then the last of whom to call: of the lines that stay, rooms hurt nobody. */
+/** Shortens the list of rooms first, because losing a room hurts nobody, and then the list of whom to call. */
 function shortened(lines: readonly HandoffLine[]): readonly HandoffLine[] | undefined {
   const labels: readonly string[] = [HANDOFF.labels.rooms, HANDOFF.labels.call];
   const long = labels.flatMap((label) => lines.filter((line) => line.label === label && line.items.length > 2))[0];
@@ -228,15 +227,13 @@ function shortened(lines: readonly HandoffLine[]): readonly HandoffLine[] | unde
   return lines.map((line) => (line === long ? { ...long, items: [...long.items.slice(0, -2), more] } : line));
 }
 
-// A project handed on: a summary for one message, or its sheets as files.
-
 interface HandoffAsk {
   readonly as: 'text' | FileForm['form'];
   readonly wanted: Wanted;
   readonly paper?: 'letter' | 'a4';
 }
 
-/** Result data of kind `handoff`: the summary as plain text. */
+/** The summary as plain text. */
 interface HandoffResult extends Result {
   readonly kind: 'handoff';
   readonly text: string;
@@ -251,7 +248,7 @@ const ACTIONS: readonly Action[] = [
 async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
-  // Whoever was given a part gets that part, and no summary of the rest.
+  // Somebody with a share of one part gets that part, not a summary of everything.
   const part = isSharedPart(await context.access?.share());
   const names = project.rooms.map(({ name }) => name);
   const { room } = wanted;
@@ -289,7 +286,7 @@ async function answerHandoff({ as, wanted, paper }: HandoffAsk, context: Context
   return withFiles(given, filesOf(gathered, as, paper), project.name);
 }
 
-/** Whether a name has letters that the font of the PDF lacks. */
+/** Whether the PDF's font lacks some of its letters. */
 function isBoxed(name: string): boolean {
   return !name.includes('□') && drawable(name).includes('□');
 }
@@ -302,7 +299,7 @@ function withFiles(reply: Reply, files: NonNullable<Reply['files']>, project: st
 export default defineCommand({
   group: 'project',
   name: 'handoff',
-  summary: 'The job in one message for whoever does it next; or as PDF, CSV, JSON',
+  summary: 'The job in one message for whoever works on it next, or as PDF, CSV or JSON',
   phrases: [
     'print the job sheet',
     'give me a pdf of the plan',
@@ -368,15 +365,15 @@ export default defineCommand({
   options: z.object({
     as: choice(['text', 'pdf', 'csv', 'json'], { summary: 'One message, or files', standard: 'text' }),
     of: choice(['all', ...SHEET_KEYS], { summary: 'Which sheets', standard: 'all' }),
-    room: text({ summary: 'Of which room', example: 'bedroom', standard: 'all' }, (typed) => read(typed.trim())),
+    room: text({ summary: 'For which room', example: 'bedroom', standard: 'all' }, (typed) => read(typed.trim())),
     paper: choice(['usual', 'letter', 'a4'], {
-      summary: 'Paper of the PDF; usual is what your units go with',
+      summary: 'Paper size of the PDF; “usual” goes by your units',
       standard: 'usual',
     }),
   }),
   examples: [
     { ask: 'project handoff', headline: 'Upstairs flat, 21 Nov 2026' },
-    { ask: 'project handoff pdf, of: guide, room: bedroom', headline: 'Upstairs flat: 1 file to hand on.' },
+    { ask: 'project handoff pdf, of: guide, room: bedroom', headline: 'Upstairs flat: 1 file to hand out.' },
   ],
   run: ({ as, of, room, paper }, context) => {
     const wanted = { ...(of !== 'all' && { key: of }), ...(room.toLowerCase() !== 'all' && { room }) };

@@ -1,4 +1,4 @@
-/** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and for each room its laying guide and its cuts. */
+/** A project's answers gathered as sheets: shopping, tear-out, repairs, checklist, and each room's laying guide and cuts. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
@@ -33,15 +33,13 @@ import { answerShopping } from './shopping.ts';
 import { sayAmount, sayLeft, typeable } from './shopping-list.ts';
 import { asksOnce, guidesOfFloor, type JobAsk, listAsks, listOf, talliesOf } from './shopping-needs.ts';
 
-// What sheets are gathered with: the asks of a project's list, and answers taken as replies.
-
-/** Which sheets, and of which room; all without. */
+/** Everything if both are missing. */
 export interface Wanted {
   readonly key?: SheetKey;
   readonly room?: string;
 }
 
-/** What is gathered from, and where what cannot be answered is noted. */
+/** `missing` collects notes on what couldn't be answered. */
 export interface Here {
   readonly project: Project;
   readonly wanted: Wanted;
@@ -50,12 +48,12 @@ export interface Here {
   readonly ask: Context['ask'];
 }
 
-/** The requests that give a project's lists, of one command. */
+/** The requests behind a project's lists that use this command. */
 export function asksOf({ project, context }: Here, name: string): readonly JobAsk[] {
   return listAsks(project, context).asks.filter((one) => one.name === name);
 }
 
-/** The reply, or a refusal as one, for it must be read; what cannot be answered is told. */
+/** Turns a refusal into a reply, so that it gets read; problems go into `missing`. */
 export function replyOr(outcome: Outcome, name: string, missing: string[]): Reply | undefined {
   if ('problems' in outcome) {
     const [{ expected }] = outcome.problems;
@@ -74,9 +72,7 @@ export function replyOr(outcome: Outcome, name: string, missing: string[]): Repl
   });
 }
 
-// What sheets tell of the work before and after the floor: tear-out, and answers on repairs and finishing.
-
-/** A sheet for each floor that comes out. */
+/** One sheet per kind of floor that comes out. */
 async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
   const asks = asksOf(here, 'prep tearout');
   const sheets: JobSheet[] = [];
@@ -89,7 +85,7 @@ async function tearoutSheets(here: Here): Promise<readonly JobSheet[]> {
   return sheets;
 }
 
-/** A sheet for each answer on what is mended, measured or finished: of one room those that are about it alone. */
+/** One sheet per answer. For a single room, only the answers about that room alone. */
 async function repairSheets(here: Here): Promise<readonly JobSheet[]> {
   const sheets: JobSheet[] = [];
   for (const [name, called] of Object.entries(REPAIR_TITLES)) {
@@ -105,11 +101,11 @@ async function repairSheets(here: Here): Promise<readonly JobSheet[]> {
   return sheets;
 }
 
-// Trim as a saw sees it: every piece by stick, its ends as they lie on the saw, and where its mark is.
+// Trim as it lies on the saw: every piece by stick, with its ends and its mark.
 
 type TrimPiece = TrimResult['pieces'][number];
 
-/** The pieces in the order in which the sticks are cut. The room is that of the wall; pieces of doorways have none. */
+/** In cutting order. Pieces for doorways have no room. */
 export function sticksPieces(trim: TrimResult, decimal: Saying['decimal']): readonly SawPiece[] {
   const saying = { units: trim.units, decimal };
   const byId = new Map(trim.pieces.map((piece) => [piece.id, piece]));
@@ -123,7 +119,7 @@ export function sticksPieces(trim: TrimResult, decimal: Saying['decimal']): read
   const counts = new Map<string, number>();
   return trim.sticks
     .flatMap((stick) => {
-      // Each profile has sticks of its own, counted from 1.
+      // Each profile has sticks of its own, numbered from 1.
       const profile = byId.get(stick.pieces[0] ?? '')?.profile ?? '';
       const no = (counts.get(profile) ?? 0) + 1;
       counts.set(profile, no);
@@ -154,20 +150,18 @@ function pieceOf(piece: TrimPiece, trim: TrimResult, saying: Saying): Omit<SawPi
   };
 }
 
-/** At an inside corner the back is the longer side, at an outside one the face. */
+/** At an inside corner the back is longer, at an outside corner the face. */
 function endOf({ cut, setting }: Cut, side: 'left' | 'right', interior: number, saying: Saying): SawEnd {
   const outside = isOutside(interior);
   const said = sayTrimCut(cut, `${sayNumber(setting, saying)}°`, outside);
   if (cut === 'square') return { cut, degrees: 0, said };
-  // Of two boards at a scarf the one at the left is the longer at its back, the other at its face, which lies over it: common practice.
+  // At a scarf, the left board is longer at its back and the right one at its face, which laps over it: common practice.
   if (cut === 'scarf') return { cut, degrees: setting, long: side === 'right' ? 'back' : 'face', said };
   const corner = outside ? 'outside' : 'inside';
   return { cut: cut === 'miter' ? 'mitre' : cut, degrees: setting, corner, long: outside ? 'face' : 'back', said };
 }
 
-// Cut lists as sheets: the pieces of one room, or of the doorways, as tables and one by one.
-
-/** The cuts of a room; those of doorways and stairs without one. Pieces are numbered anew. */
+/** Without a room, the cuts for doorways and stairs. Pieces are renumbered. */
 export function cutsSheet(room: string | undefined, given: readonly SawPiece[]): JobSheet {
   const pieces = given.map((piece, i) => ({ ...piece, no: i + 1 }));
   const title = room === undefined ? SAW.edgesTitle : SAW.title(room);
@@ -225,9 +219,7 @@ function trimTable(pieces: readonly SawPiece[]): Block {
   };
 }
 
-// What sheets tell of rooms: laying guides, and cuts with the trim of each room.
-
-/** Guides with the project's rooms that they are of: an area joined to a room is laid by itself, and of that room. */
+/** An area added to a room is laid separately; `rooms` has the project's own name for its room. */
 async function guidesOf(here: Here): Promise<readonly Guide[]> {
   const guides: Guide[] = [];
   for (const { name, line } of asksOf(here, 'floor planks')) {
@@ -243,14 +235,14 @@ async function guidesOf(here: Here): Promise<readonly Guide[]> {
   return room === undefined ? guides : guides.filter(({ rooms }) => rooms.some((name) => sameName(name, room)));
 }
 
-/** How other rooms were read is for their own guides. */
+/** Leaves out notes on how other rooms were read; their own guides have those. */
 function guideSheet({ room, rooms, reply }: Guide, names: readonly string[]): JobSheet {
   const others = names.filter((name) => !rooms.some((own) => sameName(own, name)));
   const assumed = reply.assumed.filter((line) => !others.some((name) => line.startsWith(`${name}:`)));
   return { key: 'guide', room, title: SHEETS.of(SHEETS.titles.guide, room), reply: { ...reply, assumed } };
 }
 
-/** Every piece of trim, each with the project's room that it is for; those of doorways have none. */
+/** With the project's room for each piece; pieces for doorways have none. */
 async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
   const pieces: SawPiece[] = [];
   for (const { name, line } of [...asksOf(here, 'trim list'), ...asksOf(here, 'trim edges')]) {
@@ -265,20 +257,20 @@ async function trimPieces(here: Here): Promise<readonly SawPiece[]> {
   return pieces;
 }
 
-/** The rooms that the areas of an ask are of. */
+/** Maps the areas in a request to the project's rooms. */
 function areasOf(line: string, { parse, preferences }: Context): ReadonlyMap<string, string> {
   const given = parse(line)?.optionTexts.get('room') ?? '';
   return roomOfArea(given, { option: 'room', preferences, note: () => undefined });
 }
 
-/** A sheet for each guide with the trim of its rooms, for each other room with trim, and one for the doorways. */
+/** One sheet per guide with the trim of its rooms, one per other room with trim, one for the doorways. */
 function cutsSheets(
   guides: readonly Guide[],
   trim: readonly SawPiece[],
   only: string | undefined,
 ): readonly JobSheet[] {
   const left = new Set(trim);
-  // Of several areas of one room the first has its trim.
+  // When several guides belong to one room, its trim goes with the first.
   const take = (rooms: readonly string[]): readonly SawPiece[] => {
     const own = [...left].filter(({ room }) => room !== undefined && rooms.some((name) => sameName(name, room)));
     for (const piece of own) left.delete(piece);
@@ -293,9 +285,7 @@ function cutsSheets(
   return sheets.filter(({ pieces = [] }) => pieces.length > 0);
 }
 
-// What of a project can be ticked off, each with the line that ticks it and the one that takes it back.
-
-/** Everything on the list: what is left to buy, and what is bought. */
+/** What's left to buy and what's been bought. */
 function shoppingTicks(tallies: readonly Tally[], shopping: Shopping, preferences: Preferences): readonly Tick[] {
   return tallies
     .filter(({ left, bought }) => left > 0 || bought > 0)
@@ -319,12 +309,11 @@ function boughtPackages({ bought, package: sold }: Tally): number {
   return sold ? Math.round(bought / sold.size) : bought;
 }
 
-/** The helper who ticked, by name or by number; nothing where the owner did. */
+/** By name or number; empty if the owner ticked it. */
 function byOf(by: Signed | undefined): Pick<Tick, 'by'> {
   return by ? { by: by.name ?? SHEETS.helper(by.helper) } : {};
 }
 
-/** Every stage of every room. */
 function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
   return rooms.flatMap(({ room, stages }) =>
     stages.map((one) => {
@@ -342,7 +331,7 @@ function stageTicks(rooms: readonly RoomProgress[]): readonly Tick[] {
   );
 }
 
-/** Asks what is wanted, as the asker would; of what a helper was given, no more than that. */
+/** Limited to what the user's share covers. */
 export async function gatherSheets(project: Project, requested: Wanted, context: Context): Promise<Sheets> {
   const wanted = wantedWithin(requested, await context.access?.share());
   const missing: string[] = [];
@@ -355,13 +344,13 @@ export async function gatherSheets(project: Project, requested: Wanted, context:
     units: context.preferences.units,
     zone: hostZone(),
     sheets: sheets.map(handedOn),
-    // What could not be worked out may be of other rooms than the one that was shared.
+    // Notes could be about other rooms than the shared one.
     ...(missing.length > 0 && wanted?.room === undefined && { missing: [...new Set(missing)] }),
   };
   return data;
 }
 
-/** What is wanted of what was shared; undefined where that is nothing. */
+/** Undefined if the share covers none of it. */
 function wantedWithin({ key, room }: Wanted, share: Share | undefined): Wanted | undefined {
   if (!share) return { ...(key && { key }), ...(room !== undefined && { room }) };
   const given = share.what === 'project' ? key : share.what;
@@ -406,7 +395,7 @@ function checklistSheet({ project, wanted, context }: Here): readonly JobSheet[]
   return [{ key: 'checklist', ...(room !== undefined && { room }), title, reply, ticks: stageTicks(rooms) }];
 }
 
-/** A sheet as others read it: without what is offered to the asker, and without where the ask was filled from. */
+/** For other readers: without what's offered to the user, and without notes on how options were filled in. */
 function handedOn(sheet: JobSheet): JobSheet {
   const { needs: _needs, ...reply } = sheet.reply;
   const assumed = reply.assumed.filter((line) => !isFillNote(line));

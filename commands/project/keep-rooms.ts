@@ -1,4 +1,4 @@
-/** What of an answer a project takes up: its rooms that are new, its plank and rules where none are picked, and what work it makes part of the job. */
+/** What a project takes from a saved answer: new rooms, plank and rules it has no picks for, and work that joins the job. */
 
 import { filled, meaningsOf, pickFor } from '../../src/chat/autofill.ts';
 import type { Command, Context } from '../../src/chat/command.ts';
@@ -22,7 +22,7 @@ import { tooManyKept } from '../../src/text/project-problems-text.ts';
 import { CHANGED, PROJECT } from '../../src/text/project-text.ts';
 import { OF_PLACES } from './shopping-needs.ts';
 
-/** Options given for one piece of work: measured or found on the spot, and picked for no other. */
+/** Measured or found on the spot, so they apply to this work only and never become picks. */
 const OF_ONE_WORK = [
   'planks',
   'only',
@@ -46,7 +46,6 @@ const OF_ONE_WORK = [
   'mould',
 ];
 
-/** An answer to save. */
 export type AnsweredRooms = Pick<KeptAsk, 'id' | 'ask' | 'headline' | 'at'>;
 
 export type KeepStep =
@@ -54,14 +53,14 @@ export type KeepStep =
       readonly parts: Pick<Content, 'rooms' | 'picks' | 'kept'>;
       readonly said: readonly string[];
       readonly stays: readonly string[];
-      /** Choices of the answer that the project has otherwise: the picks that would take them. */
+      /** Options that differ from the project's; as picks they would replace them. */
       readonly others: readonly (readonly [key: string, text: string])[];
-      /** The shapes of rooms that are none of the project's. */
+      /** Shapes of rooms that don't belong to the project. */
       readonly outside?: string;
     }
   | { readonly problem: Problem };
 
-/** Saves an answer in a project. Pure. */
+/** Pure. */
 export function keepStep(
   before: Project,
   ask: AnsweredRooms,
@@ -97,14 +96,14 @@ export function keepStep(
 
 interface TakenRooms {
   readonly rooms: Rooms;
-  /** The project's rooms that the answer is about; undefined for all of the job, or none given. */
+  /** Undefined if the answer is about the whole job, or no rooms are given. */
   readonly about: Rooms | undefined;
   readonly said: readonly string[];
   readonly stays: readonly string[];
   readonly outside?: string;
 }
 
-/** The rooms of a project with those of an answer: one with a name is added; one without is a size tried out, unless it begins the project. */
+/** A room with a name is added. One without a name is just a size they tried, unless the project has no rooms yet. */
 function takenRooms(
   before: Rooms,
   optionTexts: ReadonlyMap<string, string>,
@@ -141,7 +140,7 @@ function takenRooms(
   const withFloor = floorTaken(rooms, found, command, optionTexts);
   return {
     rooms: withFloor.rooms,
-    // A patch or a reading is in one room, if it is the only one or not.
+    // Work at one spot stays tied to its room, even if that's the only one.
     about: whole && (found.length > 1 || !OF_PLACES.includes(fullName(command))) ? undefined : found,
     said: [...said, ...withFloor.said],
     stays,
@@ -155,7 +154,7 @@ function withAnother(rooms: Rooms, room: { readonly name: string; readonly text:
   return roomsText(inScope(more)).length > LIMITS.roomsGiven ? rooms : more;
 }
 
-/** The floor that comes out lies in the rooms of the answer, and not in others. */
+/** Only the rooms of the answer get the floor they tear out. */
 function floorTaken(rooms: Rooms, found: Rooms, command: Command, optionTexts: ReadonlyMap<string, string>) {
   const floor = optionTexts.get('floor');
   const bare = found.filter((room) => room.floor === undefined);
@@ -175,7 +174,7 @@ interface TakenOptions {
   readonly others: readonly (readonly [string, string])[];
 }
 
-/** What the project takes of an answer's options: what it has none of, the rest is the work's own. */
+/** Takes the options that have no pick yet; the others apply only to this work. */
 function takenOptions(
   project: Project,
   command: Command,
@@ -224,7 +223,7 @@ function withDoorways(picked: string, more: string): string {
   return all.length > LIMITS.pick ? picked : all;
 }
 
-/** The only room that the texts of a work name, where it isn't given any. */
+/** For answers without rooms of their own: the one room that their texts mention. */
 function roomsInTexts(
   optionTexts: ReadonlyMap<string, string>,
   own: readonly string[],

@@ -1,4 +1,4 @@
-/** `project keep`: keeps an answer in the project, with its rooms and its plank. */
+/** `project keep`: saves an answer to the project, with its rooms and its plank. */
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
@@ -33,11 +33,9 @@ import {
 import { nextProjectRequests, pageOf } from './project-shown.ts';
 import { savedActions, savedLines, savedTable, savedToday } from './saved-today.ts';
 
-// Keeping an answer: the last one, or that of an ask told with it; and letting one go.
-
 const UNNAMED = 'My floor';
 
-/** Keeps the answer to a line, or the last answer; begins a project where none is in use. */
+/** `line` is a request, or words for the last answer. Starts a project if none is in use. */
 async function keep(line: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const found = /^(?:last|that|this|it|the last (?:answer|one))?[.!]?$/i.test(line)
     ? lastAsk(await access.last())
@@ -74,7 +72,7 @@ async function keep(line: string, access: ProjectAccess, context: Context): Prom
   });
 }
 
-/** Says which room a saved answer is about, for work at a place that was saved without one. */
+/** For work at one spot that was saved without a room. */
 function aboutRoom(number: number, name: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, access) => {
     const saved = project.kept[number - 1];
@@ -107,7 +105,6 @@ function aboutRoom(number: number, name: string, context: Context): Promise<Outc
   });
 }
 
-/** Lets the kept answer of a number go. */
 function unkeep(number: number, context: Context): Promise<Outcome> {
   return inProject(context, async (project, access) => {
     const gone = project.kept[number - 1];
@@ -142,7 +139,7 @@ function lastAsk(last: { readonly line: string; readonly headline: string } | un
   return last ? { ask: last.line, headline: last.headline } : { problem: nothingToKeep() };
 }
 
-/** The ask with all that it needs, and its headline; its own problem where it is not answered. */
+/** Runs the request and fills in what it needs; if it can't be answered, that becomes the problem. */
 async function answered(line: string, context: Context): Promise<Found> {
   const { outcome, line: whole } = await context.ask(line);
   if ('problems' in outcome) {
@@ -154,7 +151,7 @@ async function answered(line: string, context: Context): Promise<Found> {
   return { ask: whole, headline: outcome.headline.slice(0, LIMITS.headline) };
 }
 
-/** A project for somebody who has none in use; undefined where there is one. */
+/** Undefined if a project is already in use. */
 async function begin(
   access: ProjectAccess,
 ): Promise<{ readonly name: string } | { readonly problem: Problem } | undefined> {
@@ -168,7 +165,7 @@ async function begin(
 export default defineCommand({
   group: 'project',
   name: 'keep',
-  summary: 'Keeps an answer, with its rooms and plank: the last one, or that of an ask told here',
+  summary: 'Keep an answer with its rooms and plank: the last one, or the answer to a question you add',
   phrases: [
     'save that',
     'keep this answer',
@@ -231,7 +228,7 @@ export default defineCommand({
   options: z.object({
     ask: text(
       {
-        summary: 'A whole ask, the last one without it, “remove 2”, “2 in hall”',
+        summary: 'A whole question; leave it out for your last one; or “remove 2”, “2 in hall”',
         example: 'planks room: 12 x 14 ft',
         standard: 'last',
         colons: 'any',
@@ -242,7 +239,7 @@ export default defineCommand({
   examples: [
     {
       ask: 'project keep planks room: den 10 x 12 ft, plank: 6 x 48 in, 10 per carton',
-      headline: 'Kept: Buy 7 cartons (70 planks): 60 to lay, 2 for mistakes, 8 left over.',
+      headline: 'Saved: Buy 7 cartons (70 planks): 60 to lay, 2 for mistakes, 8 left over.',
     },
   ],
   run: ({ ask }, context) =>

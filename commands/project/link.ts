@@ -1,4 +1,4 @@
-/** `project link`: a code that leads another account of yours to the same projects, taking one, and parting an account. */
+/** `project link`: connects accounts to the same projects with a code, and disconnects them. */
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
@@ -16,9 +16,6 @@ import { LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../src/text/sharing-text.t
 import { projectProblem, projectReply, withProject } from './project-command.ts';
 import { ownShareReply } from './share-list.ts';
 
-// A person's accounts: listed, led together by a code, and parted.
-
-/** A new code, and how it is used. */
 async function newCode(access: ProjectAccess, context: Context): Promise<Outcome> {
   const { code } = await access.links().make();
   const reply = projectReply(context, {
@@ -43,7 +40,7 @@ async function linkedAccounts(access: ProjectAccess, context: Context): Promise<
   return listed(LINK.list(accounts.length), access, context);
 }
 
-/** Parts an account by its number in the list, or by its platform where only one is there. */
+/** `which` is a number in the list, or a platform if only one account is there. */
 async function parted(which: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const accounts = accountsOf(await access.person(), access.via);
   if (accounts.length < 2) return projectProblem(LINK_PROBLEMS.onlyOne());
@@ -91,14 +88,11 @@ function accountsOf(person: Person | undefined, via: string): readonly string[] 
   return person?.accounts ?? [via];
 }
 
-/** The platform of an account's key. */
 function platformOf(account: string): string {
   return account.slice(0, account.indexOf(':'));
 }
 
-// A code taken: first what it would do, then, for accounts once confirmed, what it did.
-
-/** What a code would do, or what it did. */
+/** Shows what the code would do; connects accounts only once that's confirmed. */
 async function codeTaken(code: string, confirm: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const links = access.links();
   const offer = await links.look(code);
@@ -135,7 +129,7 @@ async function codeTaken(code: string, confirm: string, access: ProjectAccess, c
   });
 }
 
-/** Settings of this account that gave way, in words. */
+/** Settings of this account that the other account's replaced. */
 function settingsChanged(before: Settings, after: Settings): readonly string[] {
   const plain = ({ standards, units, decimal, currency }: Settings) =>
     Object.entries({ ...standards, units, decimal, currency }).filter(([, value]) => value !== undefined);
@@ -173,7 +167,7 @@ const NONE = 'none';
 export default defineCommand({
   group: 'project',
   name: 'link',
-  summary: 'Leads your other accounts to the same projects, by a code; takes a code; parts an account',
+  summary: 'Use the same projects from your other accounts: get a code, enter one, or unlink an account',
   phrases: [
     'connect my slack and discord',
     'link my accounts',
@@ -219,27 +213,29 @@ export default defineCommand({
   options: z.object({
     code: text(
       {
-        summary: 'The code you were given; without it you get one; “list” for your accounts',
+        summary: 'A code you were given; leave it out to get one; “list” shows your accounts',
         example: '7KQ2-M9XA',
         standard: NEW,
       },
       (typed) => read(typed.trim()),
     ),
     remove: text(
-      { summary: 'An account to part, by its number or platform', example: 'slack', standard: NONE },
+      { summary: 'An account to unlink, by its number or platform', example: 'slack', standard: NONE },
       (typed) => read(typed.trim()),
     ),
-    confirm: text({ summary: 'The word that a code for accounts asks for', example: 'link', standard: NONE }, (typed) =>
-      read(
-        typed
-          .trim()
-          .toLowerCase()
-          .replace(/[.!"“”']/g, ''),
-      ),
+    confirm: text(
+      { summary: 'The word that confirms linking your accounts', example: 'link', standard: NONE },
+      (typed) =>
+        read(
+          typed
+            .trim()
+            .toLowerCase()
+            .replace(/[.!"“”']/g, ''),
+        ),
     ),
   }),
   examples: [
-    { ask: 'project link list', headline: 'Only this account leads to your projects.' },
+    { ask: 'project link list', headline: 'Only this account opens your projects.' },
     {
       ask: 'project link',
       headline: 'Here is your code. Type it on your other account within 10 minutes; it works once.',

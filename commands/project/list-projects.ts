@@ -1,4 +1,4 @@
-/** `project list`: all projects of the asker. */
+/** `project list`: all projects of the user. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -12,7 +12,7 @@ import { MEASURE, NEXT, PROJECT } from '../../src/text/project-text.ts';
 import { SHARE, sayShared } from '../../src/text/sharing-text.ts';
 import { projectReply, withProject } from './project-command.ts';
 
-/** Lengths asked of whoever may measure, project by project. */
+/** Open questions for whoever may measure, project by project. */
 function toMeasure(mine: readonly Project[], preferences: Preferences): readonly Block[] {
   const items = mine
     .filter(({ state }) => state.kind === 'active')
@@ -25,7 +25,7 @@ function toMeasure(mine: readonly Project[], preferences: Preferences): readonly
 export default defineCommand({
   group: 'project',
   name: 'list',
-  summary: 'All your projects, archived and lately deleted ones too',
+  summary: 'All your projects, including archived and recently deleted ones',
   phrases: [
     'list my projects',
     'what projects do i have',
@@ -67,6 +67,9 @@ export default defineCommand({
     'what am i working on, list them',
     'could you run through the projects i have on here',
     'list the projects shared with me',
+    'my projects',
+    'show my projects',
+    'see all my projects',
   ],
   options: z.object({}),
   examples: [{ ask: 'project list', headline: '2 projects.' }],

@@ -1,4 +1,4 @@
-/** `project log`: dated notes of the job. */
+/** `project log`: dated notes on the job. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -13,13 +13,11 @@ import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/pr
 import { withSigned } from '../../src/text/sharing-text.ts';
 import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
 
-// From what is told of notes to the notes: one added or removed, those with a word, or the last ones.
-
 interface LogAsk {
   readonly do: string;
 }
 
-/** As many as are shown where none are searched for. */
+/** Without a search, only the latest. */
 const SHOWN = 20;
 const ADDING = /^(?:add |write |make )?(?:a )?(?:note(?: that)?|add|log)(?![\p{L}\d])/iu;
 
@@ -38,7 +36,7 @@ async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
     const note = log[permission.place - 1];
     if (!note) return { problems: [noSuchPlace(ask.do, log.length, log.length > 0 ? `remove ${log.length}` : 'list')] };
     const done = await changeHere(context, 'note', (now) => {
-      // Another may have removed one meanwhile: the same note is meant, wherever it stands now.
+      // Somebody else may have removed a note in the meantime, so the note is looked up again by its text and time.
       const at = now.log.findIndex(({ text, at: when }) => text === note.text && when === note.at);
       if (at < 0) return { result: undefined };
       return {
@@ -98,7 +96,7 @@ function replyOf(headline: string, notes: Placed, context: Context, changed = fa
 export default defineCommand({
   group: 'project',
   name: 'log',
-  summary: 'Dated notes of the job: add, list, search by word, remove',
+  summary: 'Dated notes on the job: add, list, search by word, remove',
   phrases: [
     'note: moved the couch to the garage',
     'log that the bathroom subfloor has a soft spot',

@@ -1,4 +1,4 @@
-/** A wall's length put into the rooms of a project, purely: what it makes of them, or what is to be measured again. */
+/** Puts the measured length of a wall into a room, or finds out which walls to measure again. */
 
 import type { Context, Outcome } from '../../src/chat/command.ts';
 import { sayLength } from '../../src/input/format.ts';
@@ -39,15 +39,14 @@ import { roomSteps } from './room-change.ts';
 import { sayAmount } from './shopping-list.ts';
 import { listOf } from './shopping-needs.ts';
 
-/** `same`: it is kept so; `changed`: the room has it now; `kept`: it waits for other walls. */
+/** `same`: the room already has this length; `changed`: the room has it now; `kept`: saved until other walls fit it. */
 interface WallStep {
   readonly kind: 'same' | 'changed' | 'kept';
   readonly parts: Partial<Content>;
   /** The room's new text. */
   readonly text?: string;
-  /** By how much the walls miss one another, where that is known. */
+  /** The gap that keeps the walls from closing, if known. */
   readonly miss?: Length;
-  /** Walls to measure again. */
   readonly again: readonly number[];
 }
 
@@ -55,7 +54,7 @@ interface ReadLine extends ParsedWall {
   readonly at: number;
 }
 
-/** What a wall told makes of a project. What was told earlier and did not fit is tried with it. */
+/** Also tries earlier lengths that didn't fit at the time. Pure. */
 function wallStep(
   project: Project,
   room: Room,
@@ -73,7 +72,7 @@ function wallStep(
     .filter(({ wall }) => wall !== given.wall)
     .map(({ wall, length }) => ({ wall, length: ticks(length) }));
   const heard = withGiven(measures, { room: room.name, wall: given.wall, length: given.length, at: given.at });
-  // A wall that is as it was kept may be what another, told before, waited for.
+  // Confirming a wall's current length may be what an earlier measurement was waiting for.
   const waiting = fits(given) ? earlier.filter((one) => !fits(one)) : [given];
   for (const one of waiting) {
     const others = [...earlier.filter(({ wall }) => wall !== one.wall), ...(one === given ? [] : [given])];
@@ -104,20 +103,19 @@ function put(
   return { kind: 'changed', parts: { rooms, measures: withoutGiven(measures, room.name) }, text: after, again: [] };
 }
 
-/** The walls to measure again are asked of whoever has the tape in hand. */
+/** As open questions, for whoever has the tape in hand. */
 function requestedAgain(measures: Measures, { name }: Room, again: readonly number[], at: number): Measures {
   return again.slice(0, Math.max(0, MOST_QUESTIONS - measures.open.length)).reduce(
-    // A number of its own, and the same whenever the change is made again.
+    // Unique, but the same if the change has to be made again.
     (all, wall) => withQuestion(all, { id: `again-${at}-${wall}`, room: name, wall, at }),
     measures,
   );
 }
 
-// What a room measured anew changes: the list of what to buy before and after. Saved answers stay as they
-// were.
+// Saved answers stay as they were; only the list of what to buy is compared.
 
 interface Figures {
-  /** In a few words each: “23 → 24 planks”. */
+  /** A few words each: “23 → 24 planks”. */
   readonly brief: readonly string[];
   readonly blocks: readonly Block[];
   readonly notes: readonly string[];
@@ -125,7 +123,7 @@ interface Figures {
 
 const MOST_BRIEF = 4;
 
-/** The figures of a project before and after these parts are put in place. Throws Outage. */
+/** Throws Outage. */
 async function figuresOf(project: Project, parts: Partial<Content>, room: Room, context: Context): Promise<Figures> {
   const after = { ...project, ...parts };
   const [was, now] = [await linesOf(project, room, context), await linesOf(after, room, context)];
@@ -145,7 +143,7 @@ async function figuresOf(project: Project, parts: Partial<Content>, room: Room, 
   };
 }
 
-/** What is to be bought for a project as it would be; for a helper with a part of it, the planks of the room. */
+/** For a helper with only a part of the project, just the planks of the room. */
 async function linesOf(project: Project, room: Room, context: Context): Promise<readonly Line[]> {
   const share = await context.access?.share();
   if (!share || !isSharedPart(share)) return (await listOf(project, context)).lines;
@@ -180,16 +178,14 @@ function changesOf(
   return [...(planks ? [planks] : []), ...sold];
 }
 
-/** Planks by the piece, before they are rounded up to cartons. */
+/** Counts planks, not cartons. */
 function planksOf(before: Line | undefined, after: Line | undefined): Change | undefined {
   const [from, to] = [before, after].map((line) => String(Math.ceil((line?.amount ?? 0) - 1e-9)));
   if (from === undefined || to === undefined || from === to) return undefined;
   return { label: MEASURE.planksLabel, from, to, brief: MEASURE.planks(from, to) };
 }
 
-// A length told: put into its room, noted with it, or kept until it fits; and what it changes in the lists.
-
-/** What was measured, as it was typed. */
+/** As it was typed. */
 export interface ToTell {
   readonly room: string;
   readonly wall?: number | undefined;
@@ -197,10 +193,10 @@ export interface ToTell {
   readonly length: string;
 }
 
-/** How often others may change the room between looking and doing. */
+/** Attempts if somebody else keeps changing the room in the meantime. */
 const TRIES = 3;
 
-/** Takes a length. The figures are worked out before, for the room as it would be, and again where others changed it meanwhile. */
+/** The figures are computed before saving, for the room as it will be; if the room has changed by then, it starts over. */
 export async function tellLength(given: ToTell, context: Context): Promise<Outcome> {
   for (let tries = 0; tries < TRIES; tries++) {
     const project = await projectHere(context);
@@ -271,7 +267,7 @@ async function putInPlace(
   });
 }
 
-/** Something else of a room: noted with it, and no longer asked. */
+/** For lengths that aren't walls: saved as a note of the room, which closes the question. */
 async function noted(given: ToTell, room: Room, project: Project, context: Context): Promise<Outcome | undefined> {
   const { preferences } = context;
   const units = unitsGiven(room.text, preferences);
@@ -303,7 +299,7 @@ async function noted(given: ToTell, room: Room, project: Project, context: Conte
   });
 }
 
-/** Result data of kind `measure`: the room as it is now, and nothing else of a project that may be shared in part. */
+/** Only the room, because the project may be shared in part. */
 interface MeasureResult extends Result {
   readonly kind: 'measure';
   readonly rooms: readonly Pick<Room, 'name' | 'text' | 'notes'>[];
@@ -315,7 +311,7 @@ function replyOf(context: Context, room: Room | undefined, given: Parameters<typ
   return { ...projectReply(context, given), data };
 }
 
-/** The problem with a length, its fix the whole line. */
+/** The fix is the whole line. */
 function unreadLength(read: Extract<Read<Length>, { ok: false }>, given: ToTell): Outcome {
   const [first] = read.problems;
   return projectProblem({ ...first, option: 'ask', fix: first.fix && MEASURE.tell(given, first.fix) });

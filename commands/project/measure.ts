@@ -1,4 +1,4 @@
-/** `project measure`: asks for a length, takes what the tape says, and puts it into the room. */
+/** `project measure`: asks for a length, and puts what the tape says into the room. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -8,7 +8,7 @@ import { sayLength } from '../../src/input/format.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
 import { outlineOf, unitsGiven, wallsOf } from '../../src/input/rooms/measure-wall.ts';
-import { readMeasureSaid, type SaidPlace } from '../../src/language/old/measure-said.ts';
+import { type MeasuredPlace, readMeasurement } from '../../src/input/rooms/parse-measurement.ts';
 import {
   LONGEST_WHAT,
   MOST_QUESTIONS,
@@ -23,8 +23,6 @@ import { MEASURE, MEASURE_PROBLEMS } from '../../src/text/project-text.ts';
 import { type ToTell, tellLength } from './measure-room.ts';
 import { changeHere, projectHere, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 
-// From what is told of a measurement to a question asked, answered, withdrawn, or the list of those open.
-
 interface MeasureAsk {
   readonly do: string;
   /** The number or the id of an open question. */
@@ -37,7 +35,7 @@ async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome
   const [first] = inScope(project.rooms).length > 0 ? inScope(project.rooms) : project.rooms;
   if (!first) return projectProblem(MEASURE_PROBLEMS.noRooms(ask.do));
   if (ask.question !== undefined) return answered(ask.question, ask.do, project, context);
-  const said = readMeasureSaid(
+  const said = readMeasurement(
     ask.do,
     project.rooms.map(({ name }) => name),
   );
@@ -62,9 +60,9 @@ async function answerMeasure(ask: MeasureAsk, context: Context): Promise<Outcome
 
 type Found = Omit<ToTell, 'length'> | { readonly problem: ReturnType<typeof MEASURE_PROBLEMS.noRooms> };
 
-/** The room and the wall that are meant: those named, or the only ones that can be. */
+/** If some of it isn't named, there must be only one possibility. */
 function placeOf(
-  { room, wall, what }: SaidPlace,
+  { room, wall, what }: MeasuredPlace,
   got: string,
   rest: string,
   project: Project,
@@ -117,7 +115,7 @@ async function requested(place: Omit<ToTell, 'length'>, project: Project, contex
   });
 }
 
-/** What a wall is kept as, in the units of its room. */
+/** In the units of its room. */
 function keptLength(
   { room, wall }: Omit<ToTell, 'length'>,
   { rooms }: Project,
@@ -144,7 +142,7 @@ function listed(project: Project, context: Context, headline?: string): Outcome 
   });
 }
 
-/** The open questions with what to type, for whoever may measure. */
+/** With what to type; for whoever may measure. */
 function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { preferences }: Context): readonly Block[] {
   const rows = openQuestions(project, preferences).map(({ label, kept = '', question, example }, i) => [
     String(i + 1),
@@ -156,7 +154,7 @@ function questionBlocks(project: Pick<Project, 'measures' | 'rooms'>, { preferen
 }
 
 async function withdrawn(
-  place: SaidPlace | undefined,
+  place: MeasuredPlace | undefined,
   no: number | undefined,
   project: Project,
   context: Context,
@@ -181,20 +179,20 @@ async function withdrawn(
   });
 }
 
-/** A length for an open question, by its number or its id. */
+/** `which` is the number or the id of the question. */
 function answered(which: string, text: string, project: Project, context: Context): Promise<Outcome> | Outcome {
   const open = openQuestions(project, context.preferences);
   const found = open.find(({ id }, i) => id === which || String(i + 1) === which.replace(/^#|^no\.? ?/i, ''));
   if (!found) return projectProblem(MEASURE_PROBLEMS.unknownQuestion(which));
   const { id: _id, at: _at, by: _by, ...place } = found.question;
-  const said = readMeasureSaid(
+  const said = readMeasurement(
     text,
     project.rooms.map(({ name }) => name),
   );
   return tellLength({ ...place, length: said.do === 'tell' ? said.length : text }, context);
 }
 
-/** A length with nothing said of what it is: the one thing asked. */
+/** A length on its own answers the only open question. */
 function givenAlone(length: string, project: Project, first: Room, context: Context): Promise<Outcome> | Outcome {
   const open = openQuestions(project, context.preferences);
   const [only, ...more] = open;
@@ -214,7 +212,7 @@ const NONE = 'none';
 export default defineCommand({
   group: 'project',
   name: 'measure',
-  summary: 'Asks whoever measures for a wall’s length, and puts what they tell into the room',
+  summary: 'Ask whoever has the tape for a wall’s length, or enter one, and the room is updated',
   phrases: [
     'what do i need to measure',
     'measuring list for the house',
@@ -275,32 +273,34 @@ export default defineCommand({
     'do i need to know where the joists are and how far apart before we talk squeaks',
     'what to measure for baseboards in a bay window',
     'measurement to do list for upstairs',
+    'open questions',
+    'show the open questions',
+    'open measurements',
   ],
   options: z.object({
     do: text(
       {
-        summary: '“wall 3 of bedroom” asks, “wall 3 of bedroom is 11\' 8"” tells; “withdraw wall 3”',
+        summary: '“wall 3 of bedroom” asks for it, “wall 3 of bedroom is 11\' 8"” enters it; “withdraw wall 3”',
         example: 'wall 3 of bedroom',
         standard: 'list',
         colons: 'any',
       },
       (typed) => read(typed.trim()),
     ),
-    question: text(
-      { summary: 'The open question that this answers, by its number', example: '1', standard: NONE },
-      (typed) => read(typed.trim()),
+    question: text({ summary: 'The number of the open question this answers', example: '1', standard: NONE }, (typed) =>
+      read(typed.trim()),
     ),
   }),
   examples: [
     {
       ask: 'project measure wall 3 of bedroom',
-      headline: `Asked: wall 3 of bedroom, kept as 11'. Whoever measures sees it with their next answer.`,
+      headline: `Asked: wall 3 of bedroom, kept as 11'. Whoever measures will see it with their next answer.`,
     },
     {
       ask: `project measure wall 3 of bedroom is 11' 2"`,
       headline: `Wall 3 of bedroom: 11' is now 11' 2": 206 → 210 planks, Underlay (pad) 449.5 sq ft → 451.6 sq ft.`,
     },
-    { ask: 'project measure', headline: 'Nothing is asked to be measured.' },
+    { ask: 'project measure', headline: 'Nothing is waiting to be measured.' },
   ],
   run: (options, context) =>
     answerMeasure({ do: options.do, ...(options.question !== NONE && { question: options.question }) }, context),

@@ -1,4 +1,4 @@
-/** `project mydata`: everything kept of you, to take with you, to bring back, or to have forgotten. */
+/** `project mydata`: export, import or erase everything stored about a user. */
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
@@ -17,16 +17,14 @@ import { importTooMany, importUnread } from '../../src/text/project-problems-tex
 import { MYDATA, NEXT } from '../../src/text/project-text.ts';
 import { projectProblem, projectReply, withProject } from './project-command.ts';
 
-// Everything kept of a person, given out, brought in again, or forgotten.
-
 const CONFIRM = 'forget everything';
 
-/** What was taken out of an earlier version is brought in as well; before hazards were kept there are none. */
+/** Exports from earlier versions can be imported too; the oldest have no hazards. */
 const exportedSchema = contentSchema.unwrap().extend({ hazards: hazardsSchema.optional() });
 const broughtSchema = z.preprocess((one) => (isRecord(one) ? savedWorkIn(one) : one), exportedSchema);
 const exportSchema = z.object({ projects: z.array(broughtSchema).min(1) });
 
-/** All of it as JSON: what the person typed, without ids or accounts of anybody. */
+/** As JSON: what the user typed, without anybody's ids or accounts. */
 async function everything(access: ProjectAccess, context: Context): Promise<Outcome> {
   const [person, mine] = [await access.person(), await access.own()];
   const shared = (await access.mine()).filter((one) => !mine.includes(one));
@@ -60,7 +58,7 @@ async function everything(access: ProjectAccess, context: Context): Promise<Outc
   };
 }
 
-/** The projects of an export, as new projects of the asker. */
+/** Always as new projects. */
 async function broughtIn(text: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const read = exportSchema.safeParse(parsed(text) ?? (await unpacked(text)));
   if (!read.success) return projectProblem(importUnread(text));
@@ -78,7 +76,7 @@ async function broughtIn(text: string, access: ProjectAccess, context: Context):
   return projectReply(context, { headline: MYDATA.imported(names), actions });
 }
 
-/** Forgets the asker once they have typed the words for it. */
+/** Only once they've typed the words that confirm it. */
 async function forgotten(confirm: string, access: ProjectAccess, context: Context): Promise<Outcome> {
   const mine = await access.own();
   if (confirm !== CONFIRM) {
@@ -93,7 +91,7 @@ async function forgotten(confirm: string, access: ProjectAccess, context: Contex
   return projectReply(context, { headline: MYDATA.forgotten });
 }
 
-/** Shares without ids of people and hashes of links. */
+/** Without people's ids and the hashes of links. */
 function sharesOf({ name, shares }: Project) {
   return {
     name,
@@ -115,7 +113,7 @@ const NOTHING = 'nothing';
 export default defineCommand({
   group: 'project',
   name: 'mydata',
-  summary: 'Everything kept of you: to take with you, to bring back, or to have forgotten',
+  summary: 'Everything stored about you: export it, bring it back, or have it all forgotten',
   phrases: [
     'what data do you keep about me',
     'delete my data',
@@ -177,11 +175,11 @@ export default defineCommand({
   options: z.object({
     do: choice(['export', 'forget'], { summary: 'export it all, or forget it all', standard: 'export' }),
     import: text(
-      { summary: 'What export gave, to bring it back', example: '{}', standard: NOTHING, colons: 'any' },
+      { summary: 'The text of an earlier export, to bring it back', example: '{}', standard: NOTHING, colons: 'any' },
       (typed) => read(typed),
     ),
     confirm: text(
-      { summary: 'The words that “forget” asks for', example: 'forget everything', standard: NOTHING },
+      { summary: 'The words that confirm “forget”', example: 'forget everything', standard: NOTHING },
       (typed) =>
         read(
           typed
@@ -192,10 +190,10 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project mydata', headline: 'Everything kept of you: 2 projects.' },
+    { ask: 'project mydata', headline: 'Everything stored about you: 2 projects.' },
     {
       ask: 'project mydata forget',
-      headline: 'This would delete 2 projects and everything else kept of you, for good. Nothing is deleted yet.',
+      headline: 'This would delete 2 projects and everything else stored about you, for good. Nothing is deleted yet.',
     },
   ],
   run: (given, context) =>

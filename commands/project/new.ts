@@ -1,4 +1,4 @@
-/** `project new`: starts a project, with its rooms and its plank at once if they are told. */
+/** `project new`: starts a project, with rooms and plank right away if they're given. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -17,7 +17,7 @@ const NONE = 'none yet';
 export default defineCommand({
   group: 'project',
   name: 'new',
-  summary: 'Starts a project: your asks are filled from it, and it remembers',
+  summary: 'Start a project: it remembers your rooms and choices and fills them in for you',
   phrases: [
     'start a new project',
     'new project called downstairs',
@@ -80,7 +80,7 @@ export default defineCommand({
     'fresh project please',
   ],
   options: z.object({
-    name: newNameOption('What you call it', UNNAMED),
+    name: newNameOption('What to call it', UNNAMED),
     rooms: text(
       {
         summary: 'Its rooms, several with ;',
@@ -101,10 +101,13 @@ export default defineCommand({
     ),
   }),
   examples: [
-    { ask: 'project new Downstairs', headline: '“Downstairs” is started, and your asks are filled from it.' },
+    {
+      ask: 'project new Downstairs',
+      headline: '“Downstairs” is started. Your questions now use its rooms and choices.',
+    },
     {
       ask: `project new Garden flat, rooms: hall 3'6" x 14'; bedroom 11' x 12'6", plank: 6 x 48 in, 10 per carton`,
-      headline: '“Garden flat” is started, and your asks are filled from it.',
+      headline: '“Garden flat” is started. Your questions now use its rooms and choices.',
     },
   ],
   run: ({ name: given, rooms, plank }, context) =>

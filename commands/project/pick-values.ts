@@ -1,4 +1,4 @@
-/** The value of a pick, read by the option that it is for: which of several that is, and what is wrong with it. */
+/** The value of a pick, checked by the option it is for: which option that is, and what's wrong with the value. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import { isRead, meaningsOf } from '../../src/chat/autofill.ts';
@@ -11,12 +11,12 @@ import type { Problem } from '../../src/reply/reply.ts';
 import { exampleKept, pickAmbiguous, pickTooLong, pickUnknown } from '../../src/text/project-problems-text.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
 
-// A pick made to read the same whoever reads it: what a habit of units decided is written out.
+// A pick must read the same for everybody, so a unit that came from somebody's settings is written out.
 
 const PAIR =
   /((?<!\d)\d(?:[\d.,/ ]*\d)?)\s*(x|×|by)\s*(\d+(?:[.,]\d+)?)(?![\d/]|[.,]\d|\s*(?:x|×|by|in|ft|mm|cm|m\b|["'″′]))/i;
 
-/** The text as it is kept: itself, or with the unit that it was read in where that leaves less to be said of how it was read. */
+/** Adds the unit it was read in if that makes it unambiguous. */
 function plainly(text: string, command: Command, option: string, preferences: Preferences): string {
   const meant = readBy(text, command, option, preferences);
   if (meant === undefined) return text;
@@ -31,7 +31,7 @@ function plainly(text: string, command: Command, option: string, preferences: Pr
   return plainer ?? text;
 }
 
-/** What an option reads in a text, and how much it says of how it read it; undefined where it does not. */
+/** `notes` counts the remarks on how it was read. Undefined if the option can't read it. */
 function readBy(text: string, { options }: Command, option: string, preferences: Preferences) {
   let notes = 0;
   const reading = { option, preferences, note: () => void notes++ };
@@ -41,7 +41,7 @@ function readBy(text: string, { options }: Command, option: string, preferences:
   return { value, notes };
 }
 
-/** The key that a value is kept under, and the value as it is kept; a problem where no option of its name reads it, or where several things are meant. */
+/** A Problem if no option of that name can read the value, or several could be meant. */
 function valueRead(
   key: string,
   value: string,
@@ -57,7 +57,7 @@ function valueRead(
   const meant =
     name === undefined ? meanings : commands.filter((one) => one.name === name && option in one.options.shape);
   const readers = meant.filter((one) => isRead(one, option, value, preferences));
-  // Where only one of several meanings reads the value, that one is meant.
+  // If just one of several options can read the value, that one is meant.
   const [first, ...others] = meant.length > 1 && readers.length === 1 ? readers : meant;
   if (!first) return { problem: pickUnknown(key, undefined, ['plank', 'gap', 'tax']) };
   if (others.length > 0) {
@@ -81,16 +81,16 @@ function summaryOf({ options }: Command, option: string): string {
   return schema ? factsOf(schema).summary : '';
 }
 
-// What is picked, in words: `plank: 6 x 48 in, 10 per carton, gap: 3/8 in`, `clear gap`.
+// Reads lines like `plank: 6 x 48 in, 10 per carton, gap: 3/8 in` or `clear gap`.
 
-/** Picks to set and to clear, by their keys, and how doubtful ones were read. */
+/** By key; `notes` say how unclear ones were read. */
 export interface PicksSaid {
   readonly set: readonly (readonly [key: string, text: string])[];
   readonly clear: readonly string[];
   readonly notes: readonly string[];
 }
 
-/** Everyday words for options that have others. */
+/** Everyday names for options that are called something else. */
 const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
   ['planks', 'plank'],
   ['flooring', 'plank'],
@@ -107,10 +107,9 @@ const OTHER_WORDS: ReadonlyMap<string, string> = new Map([
   ['house built', 'built'],
 ]);
 
-/** Where rooms and what is measured on one day are told, nothing is picked for good. */
+/** Rooms belong to the project, and one day's measurements apply to that day: neither is a pick. */
 const NEVER = ['room', 'planks', 'readings', 'damage', 'area', 'only', 'found'];
 
-/** What a text picks. Every problem is one of the ask. */
 export function picksSaid(text: string, context: Context): PicksSaid | { readonly problem: Problem } {
   return readInTime(() => picksIn(text, context));
 }
@@ -137,7 +136,7 @@ function picksIn(text: string, { commands, preferences }: Context): PicksSaid | 
   return { set, clear: [], notes };
 }
 
-/** The names that picks go by: options, `command option`, and other words. */
+/** Options, `command option`, and everyday names. */
 function pickNames(commands: readonly Command[]): readonly string[] {
   const options = commands.filter(isCalculating).flatMap(({ name, options: { shape } }) =>
     Object.keys(shape)
@@ -153,10 +152,10 @@ function pairsIn(text: string, names: readonly string[]): [string, string][] | {
   const marked = [...text.matchAll(new RegExp(`(?<=^|[\\s,;])(${source})\\s*[:=]`, 'giu'))];
   const [first] = marked;
   if (!first || text.slice(0, first.index).trim() !== '') {
-    // Without a colon: one pick, its name first.
+    // Without a colon, it is a single pick that starts with its name.
     const loose = new RegExp(`^(?:my |the )?(${source})(?: is| are)?\\s+(.+)$`, 'isu').exec(text.trim());
     if (loose && !first) return [[listed(loose[1] ?? '', names), tidy(loose[2] ?? '')]];
-    // Two sides with no option's name are those of a plank.
+    // Two sides without a name are the size of a plank.
     if (!first && /\d[\s"'”’a-z]*(?:x|×|by)\s*\d/i.test(text)) return [['plank', tidy(text)]];
     const typed = listed(/^[^:=\d]*/.exec(text.trim())?.[0] ?? '', names).slice(0, 40);
     const near = closest(typed, names as string[]);
@@ -176,7 +175,7 @@ function pairsIn(text: string, names: readonly string[]): [string, string][] | {
   });
 }
 
-/** The name as it is listed: “shortest end” is the option “shortest-end”, “trim stock” another word for the sticks. */
+/** For example, “shortest end” is the option “shortest-end”, and “trim stock” is an everyday name for the sticks. */
 function listed(typed: string, names: readonly string[]): string {
   const spaced = (name: string): string => name.toLowerCase().replaceAll('-', ' ').replace(/\s+/g, ' ').trim();
   const words = spaced(typed.replace(/^\s*(?:my|the)\s/i, ''));

@@ -1,4 +1,4 @@
-/** `project pick`: what you chose, told once: the plank, the pad, the trim, rules, tax. */
+/** `project pick`: saves their choices once for the whole project: plank, pad, trim, rules, tax. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -13,11 +13,9 @@ import { type PicksSaid, picksSaid } from './pick-values.ts';
 import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './project-command.ts';
 import { nextProjectRequests, pickFacts } from './project-shown.ts';
 
-// Picks set and cleared: the picks after it and what changed in words, or why it cannot be done.
-
 type PickStep = { readonly picks: Project['picks']; readonly said: readonly string[] } | { readonly problem: Problem };
 
-/** Sets and clears picks. Pure. */
+/** Pure. */
 function pickStep(before: Project['picks'], { set, clear }: Pick<PicksSaid, 'set' | 'clear'>): PickStep {
   const picks = new Map(Object.entries(before));
   const said: string[] = [];
@@ -40,7 +38,7 @@ function pickStep(before: Project['picks'], { set, clear }: Pick<PicksSaid, 'set
 export default defineCommand({
   group: 'project',
   name: 'pick',
-  summary: 'What you chose, told once: “plank: 6 x 48 in, 10 per carton”, “gap: 3/8 in”, “clear gap”',
+  summary: 'Save your choices once: “plank: 6 x 48 in, 10 per carton”, “gap: 3/8 in”, “clear gap”',
   phrases: [
     "i'm using a 7x48 plank 10 per box",
     'my planks are 6x36, 24 sq ft a box',
@@ -106,7 +104,7 @@ export default defineCommand({
   options: z.object({
     pick: text(
       {
-        summary: 'An option of any command and what you chose for it; all picks without it',
+        summary: 'An option of any command and your choice for it; leave it out to see all your choices',
         example: 'plank: 6 x 48 in, 10 per carton',
         standard: 'all',
         names: 'pick',
@@ -120,8 +118,8 @@ export default defineCommand({
       ask: 'project pick plank: 6 x 48 in, 10 per carton',
       headline: 'Plank: 7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft is now 6 x 48 in, 10 per carton.',
     },
-    { ask: 'project pick tax: 8 %, pattern: thirds', headline: 'Tax: 8 %; pattern: thirds.' },
-    { ask: 'project pick clear gap', headline: 'Gap no longer picked.' },
+    { ask: 'project pick tax: 8%, pattern: thirds', headline: 'Tax: 8%; pattern: thirds.' },
+    { ask: 'project pick clear gap', headline: 'Gap cleared.' },
   ],
   run: ({ pick }, context) =>
     inProject(context, async (project, access) => {

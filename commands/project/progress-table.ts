@@ -1,4 +1,4 @@
-/** Where rooms stand, in words: a table of rooms, what to do next in each, what was left behind, waits that are over. */
+/** Where rooms stand: a table of rooms, what to do next in each, what was left undone, and waits that are over. */
 
 import { dueBlocks, dueIn } from '../../src/chat/notifications.ts';
 import { sayMoment } from '../../src/input/moment.ts';
@@ -20,7 +20,7 @@ const MOST_LISTS = 6;
 const MOST_ACTIONS = 20;
 const MOST_SIGNED = 10;
 
-/** Every room of the job. */
+/** Every room that is part of the job. */
 export function roomsProgress({ rooms, stages }: Project, now: number): readonly RoomProgress[] {
   return inScope(rooms).map(({ name }) => progressOf(name, stages, now));
 }
@@ -52,7 +52,7 @@ export function progressBlocks(
   ];
 }
 
-/** What stands in the way of a room's next stage: what is known to be wrong or waits before it; for laying, what is not checked as well. */
+/** What's known to be wrong or still waiting before the next stage. For laying, unchecked stages count too. */
 function waitsFor(room: RoomProgress, now: number, zone: string): string {
   const { next, stages } = room;
   if (!next) return '';
@@ -76,7 +76,7 @@ function wayOf({ stage, state, mark }: StageProgress, now: number, zone: string,
   return needed ? PROGRESS.unchecked(stage) : '';
 }
 
-/** What waits or is not right of the stages behind the next one: told, and not lost sight of. */
+/** Stages after the next one that are already waiting or wrong, so that they aren't forgotten. */
 function laterBlock(rooms: readonly RoomProgress[], now: number, zone: string): readonly Block[] {
   const ways = new Map<string, string[]>();
   for (const { room, stages, next } of rooms) {
@@ -94,7 +94,7 @@ function behindBlock(rooms: readonly RoomProgress[]): readonly Block[] {
   return items.length === 0 ? [] : [{ kind: 'checklist', section: 'list', title: PROGRESS.behindTitle, items }];
 }
 
-/** What to do next: rooms at one stage share a list. */
+/** Rooms at the same stage share one list. */
 function nextLists(rooms: readonly RoomProgress[]): readonly Block[] {
   const stages = [...new Set(rooms.flatMap(({ next }) => (next ? [next.stage] : [])))];
   return stages.slice(0, MOST_LISTS).map((stage) => {
@@ -108,7 +108,6 @@ function nextLists(rooms: readonly RoomProgress[]): readonly Block[] {
   });
 }
 
-/** Each room's next stage, to tick off. */
 export function tickActions(rooms: readonly RoomProgress[]): readonly Action[] {
   return rooms.slice(0, MOST_ACTIONS).flatMap(({ room, next }) =>
     next
@@ -123,7 +122,7 @@ export function tickActions(rooms: readonly RoomProgress[]): readonly Action[] {
   );
 }
 
-/** What those who help ticked in these rooms, with who and when: the latest first. */
+/** Ticks by helpers, with who and when, the latest first. */
 function signedBlock(rooms: readonly RoomProgress[], { stages }: Project, zone: string): readonly Block[] {
   const shown = stages.marks.filter(({ by, room }) => by && rooms.some((one) => sameName(one.room, room)));
   const facts = shown

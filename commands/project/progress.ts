@@ -1,4 +1,4 @@
-/** `project progress`: how far each room is, what blocks the next stage, and waits with their times. */
+/** `project progress`: how far each room is, what blocks its next stage, and what it is waiting for. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -6,8 +6,8 @@ import { LONGEST_ACCLIMATION } from '../../src/figures/floor-figures.ts';
 import { type CautionTask, cautionsFor } from '../../src/figures/safety-figures.ts';
 import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
+import { type ParsedProgress, readProgress } from '../../src/input/parse-progress.ts';
 import { read } from '../../src/input/reading.ts';
-import { type ParsedProgress, readProgress } from '../../src/language/old/progress-said.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { inScope, type Mark, mark, roomMark, type Stages, unmark } from '../../src/project/project-room.ts';
@@ -19,9 +19,7 @@ import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/progress-text.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-table.ts';
 import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
 
-// Progress told, as marks of rooms and stages; or the Problems where room, stage or time is not plain.
-
-/** What is marked, and how doubtful parts were taken. */
+/** `notes` say how unclear parts were read. */
 interface Marking {
   readonly rooms: readonly string[];
   readonly stages: readonly Stage[];
@@ -34,7 +32,7 @@ interface Marking {
 
 const HOUR = 3_600_000;
 
-/** `rooms` are those in scope; `hours` of acclimation as picked. */
+/** `rooms` are those that are part of the job; `hours` is the pick for acclimation. */
 function markingOf(
   given: ParsedProgress,
   text: string,
@@ -79,7 +77,7 @@ function markingOf(
     change: (before) =>
       marks.reduce((after, one) => {
         if (state === 'open') return unmark(after, one.room, one.stage);
-        // Whoever told it first did it, and then.
+        // If it was already marked, the first mark keeps its name and time.
         const known =
           given.since === undefined && until === undefined && roomMark(after, one.room, one.stage)?.state === state;
         return known ? after : mark(after, { ...one, state });
@@ -87,7 +85,7 @@ function markingOf(
   };
 }
 
-/** When a wait ends; cartons wait as long as the longest maker asks where nothing is told. */
+/** Without a time, cartons wait as long as the most cautious maker asks. */
 function endOf(
   { until, lasts }: ParsedProgress,
   stage: Stage | undefined,
@@ -102,13 +100,11 @@ function endOf(
   return since + (hours ?? LONGEST_ACCLIMATION.value) * HOUR;
 }
 
-// From what is told of progress to where every room stands and what it waits for.
-
 interface ProgressAsk {
   readonly do: string;
 }
 
-/** Result data of kind `progress`: per room the stages done, the next one and its state, milliseconds where it waits. */
+/** Per room the stages done, the next one and its state; in milliseconds where it's waiting. */
 interface ProgressResult extends Result {
   readonly kind: 'progress';
   readonly rooms: readonly {
@@ -144,11 +140,11 @@ async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outco
   });
   if ('problems' in done) return done;
   const reply = progressReply(done.project, [], made, context);
-  // What was so already is not what was done last, and that would be taken back.
+  // If nothing changed, undo would reverse some earlier change, so it isn't offered.
   return done.result ? reply : { ...reply, actions: reply.actions.filter((one) => one !== TAKE_BACK) };
 }
 
-/** Hours of acclimation, where they are picked. */
+/** Undefined if there's no pick for it. */
 function acclimation({ picks }: Project): number | undefined {
   const given = Number.parseFloat(picks['plan acclimate'] ?? picks.acclimate ?? '');
   return Number.isFinite(given) && given > 0 ? given : undefined;
@@ -160,7 +156,7 @@ function sayMarking({ rooms, stages, state, since, until }: Marking, zone: strin
   return PROGRESS.change(rooms, stages, PROGRESS.states[state], when);
 }
 
-/** Where rooms stand, some of them where only those are meant, behind what was marked. */
+/** `only` limits it to some rooms; the marks just made come first. */
 export function progressReply(
   project: Project,
   only: readonly string[],
@@ -214,7 +210,7 @@ const TASK_OF: Partial<Record<Stage, CautionTask>> = {
   acclimate: 'lifting',
 };
 
-/** What can hurt in the stages that come next, each told once. */
+/** The cautions for the stages that come next, each once. */
 function hazardsOf(rooms: readonly RoomProgress[]) {
   const tasks = new Set(rooms.flatMap(({ next }) => (next && TASK_OF[next.stage]) ?? []));
   const hazards = [...tasks].flatMap(cautionsFor);
@@ -224,12 +220,17 @@ function hazardsOf(rooms: readonly RoomProgress[]) {
 export default defineCommand({
   group: 'project',
   name: 'progress',
-  summary: 'How far each room is, what the next stage waits for; tick stages off',
+  summary: 'How far along each room is, and what the next stage is waiting for; tick stages off',
   phrases: [
     'bedroom is done',
     'finished laying the hall',
     'mark the living room tear out as done',
     'how far along am i',
+    'where do i stand',
+    'where do we stand with the rooms',
+    'where are we at',
+    'how is the project going',
+    'hows it going so far, what is done',
     'whats left to do',
     'kitchen subfloor done, next?',
     'i finished the trim in the den',

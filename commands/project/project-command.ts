@@ -1,4 +1,4 @@
-/** How a project command comes to its project and changes it, and what is said where it cannot. */
+/** How project commands find their project and change it, and what they reply if they can't. */
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Made, ProjectAccess } from '../../src/accounts/account-access.ts';
@@ -7,9 +7,10 @@ import type { Context, Outcome, Problems } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
+import { folded } from '../../src/input/rooms/room-text.ts';
 import type { Project } from '../../src/project/project.ts';
 import { DAY, LIMITS, type Permission } from '../../src/project/project-limits.ts';
-import { folded, sameName } from '../../src/project/project-room.ts';
+import { sameName } from '../../src/project/project-room.ts';
 import { type Action, type Block, type Problem, type Reply, reply, type SectionId } from '../../src/reply/reply.ts';
 import {
   nameDeleted,
@@ -23,7 +24,7 @@ import {
 } from '../../src/text/project-problems-text.ts';
 import { NEXT } from '../../src/text/project-text.ts';
 
-/** Runs a command at the asker's desk; a problem where nothing is kept. */
+/** A Problem where projects can't be stored. */
 export async function withProject(
   context: Context,
   run: (access: ProjectAccess) => Promise<Outcome>,
@@ -31,7 +32,7 @@ export async function withProject(
   return context.access ? run(context.access) : keptNowhere(context);
 }
 
-/** Runs a command on the project in use; a problem where there is none. */
+/** A Problem if no project is in use. */
 export function inProject(
   context: Context,
   run: (project: Project, access: ProjectAccess) => Promise<Outcome> | Outcome,
@@ -42,13 +43,12 @@ export function inProject(
   });
 }
 
-/** The project in use, or the problem where there is none. */
 export async function projectHere(context: Context): Promise<Project | Problems> {
   if (!context.access) return keptNowhere(context);
   return (await context.access.inUse()) ?? projectProblem(await noneInUse(context, context.access));
 }
 
-/** The project in use after a change of it, with what the change gives. */
+/** `result` is whatever the change returned. */
 export async function changeHere<R>(
   context: Context,
   permission: Permission,
@@ -59,7 +59,7 @@ export async function changeHere<R>(
   return done.ok ? { project: done.project, result: done.result } : refused(context, done.why);
 }
 
-/** What to do first where no project is in use: the one deleted within a day is meant, or the last begun. */
+/** Suggests the project they deleted within the last day, or the one they began last. */
 export async function noneInUse(context: Context, access: ProjectAccess): Promise<Problem> {
   const mine = await access.mine();
   const deleted = mine
@@ -70,7 +70,7 @@ export async function noneInUse(context: Context, access: ProjectAccess): Promis
   return noProject(saidIn(context), live && !justNow ? { name: live.name, deleted: false } : deleted);
 }
 
-/** What a change came to; a problem where the project is gone or is not the asker's to change. */
+/** A Problem if the project is gone or the user may not change it. */
 export async function doneOr<R>(
   context: Context,
   done: Done<R>,
@@ -91,19 +91,17 @@ function refused(context: Context, why: 'gone' | 'not-allowed'): Problems {
   return projectProblem((why === 'gone' ? noProject : notAllowed)(saidIn(context)));
 }
 
-/** What was typed, as it is said back. */
+/** What they typed, for quoting it back. */
 function saidIn({ optionTexts }: Context): string {
   return [...optionTexts.values()].join(', ');
 }
-
-// The reply of a project command.
 
 /** Offered with every change. */
 export const TAKE_BACK: Action = { label: NEXT.undo, ask: 'project undo' };
 
 interface ReadLine {
   readonly lines?: readonly string[];
-  /** The section that was itself asked for. */
+  /** The section that the request was about. */
   readonly opens?: SectionId;
   readonly headline: string;
   readonly blocks?: readonly Block[];
@@ -112,7 +110,6 @@ interface ReadLine {
   readonly project?: Project;
 }
 
-/** A reply about a project, or about none. */
 export function projectReply(
   context: Context,
   { headline, lines, opens, blocks = [], actions = [], assumed = [], project }: ReadLine,
@@ -128,7 +125,7 @@ export function projectReply(
   });
 }
 
-/** What others may read of a project in result data: no ids, nobody's accounts. */
+/** Safe for others to read: no ids and no accounts. */
 function projectData({ name, state, rooms, picks, kept }: Project) {
   return {
     kind: 'project',
@@ -140,26 +137,23 @@ function projectData({ name, state, rooms, picks, kept }: Project) {
   };
 }
 
-/** As many choices as one list of them shows. */
+/** The most choices one list of them can show. */
 const MOST_REMOVED = 20;
 
-/** The latest lines of a list, each to be removed by its number. */
+/** The latest entries, each with its number in the list. */
 export function removeActions(count: number, command: string, label: (no: number) => string): readonly Action[] {
   return Array.from({ length: Math.min(count, MOST_REMOVED) }, (_, i) => count - i)
     .sort((one, other) => one - other)
     .map((no) => ({ label: label(no), ask: `project ${command} remove ${no}`, among: NEXT.remove }));
 }
 
-// Projects by their names.
-
-/** The name of a project to be. */
 export const newNameOption = (summary: string, standard?: string) =>
   text(
     { summary, example: 'Upstairs flat', colons: 'any', ...(standard === undefined ? {} : { standard }) },
     (typed, reading) => readLabel(typed, reading, LIMITS.name),
   );
 
-/** The name of one of the asker's projects; without it the one in use. */
+/** Without a name, the project in use. */
 export const projectOption = (summary: string) =>
   text({ summary, example: 'Upstairs flat', standard: 'the one in use', names: 'project', colons: 'any' }, (typed) =>
     read(typed.trim()),
@@ -167,7 +161,7 @@ export const projectOption = (summary: string) =>
 
 export const ONE_IN_USE = 'the one in use';
 
-/** The project of a name among some, or the problem with the name. */
+/** The Problem says what's wrong with the name. */
 export function projectNamed(name: string, among: readonly Project[], command: string): Project | { problem: Problem } {
   const bare = name.replace(/^["'“”]+|(?<!["'“”])["'“”]+$/g, '');
   const exact = among.find((project) => sameName(project.name, bare));
@@ -183,14 +177,14 @@ export function projectNamed(name: string, among: readonly Project[], command: s
   return { problem: projectUnknown(bare, likely?.name, command) };
 }
 
-/** Why a new project of this name cannot begin; undefined where it can. */
+/** Undefined if the name is fine. */
 export function nameProblem(name: string, mine: readonly Project[]): Problem | undefined {
   const same = mine.find((project) => sameName(project.name, name));
   if (same) return same.state.kind === 'deleted' ? nameDeleted(same.name) : nameTaken(same.name);
   return countProblem(name, mine);
 }
 
-/** Why there cannot be one project more; undefined where there can. Those deleted are in nobody's way until they are very many. */
+/** Undefined if there's room for one more. Deleted projects count only once there are very many. */
 export function countProblem(name: string, mine: readonly Project[]): Problem | undefined {
   const live = mine.filter(({ state }) => state.kind !== 'deleted');
   const [oldest] = live;

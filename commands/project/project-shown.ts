@@ -1,4 +1,4 @@
-/** A project on one page: rooms, picks, kept answers, and what to ask next. */
+/** A project on one page: rooms, picks, saved answers, and what to do next. */
 
 import type { Project } from '../../src/project/project.ts';
 import { inScope } from '../../src/project/project-room.ts';
@@ -10,7 +10,7 @@ export function projectHeadline({ name, rooms }: Project): string {
   return PROJECT.shown(name, rooms.length, rooms.length - inScope(rooms).length);
 }
 
-/** What is kept of a project; parts without anything in them are left out. */
+/** Leaves out empty parts. */
 export function pageOf(project: Project): readonly Block[] {
   return [roomTable(project.rooms), pickFacts(project.picks), savedTable(project)].flat();
 }
@@ -34,7 +34,6 @@ export function pickFacts(picks: Project['picks']): readonly Block[] {
   return facts.length > 0 ? [{ kind: 'facts', section: 'list', title: PROJECT.picks, facts }] : [];
 }
 
-/** What can be asked of a project as it stands. */
 export function nextProjectRequests({ rooms, picks }: Project): readonly Action[] {
   const ready = inScope(rooms).length > 0;
   return [

@@ -1,4 +1,4 @@
-/** Commands that put a project into another state: archived, deleted, back again. */
+/** Commands that put a project into another state: archived, deleted, active again. */
 
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import type { Context, Outcome } from '../../src/chat/command.ts';
@@ -20,17 +20,17 @@ import {
 
 interface Stating {
   readonly command: string;
-  /** The states it may be in before. */
+  /** The states it may be in beforehand. */
   readonly from: readonly ProjectState['kind'][];
   readonly to: (now: number) => ProjectState;
   readonly said: string;
   readonly headline: (name: string) => string;
   readonly actions: (name: string) => readonly Action[];
-  /** Whether the project is in use afterwards. */
+  /** Whether the project is in use afterward. */
   readonly use: boolean;
 }
 
-/** Puts the project of a name, or the one in use, into a state. */
+/** Without a name, it's the project in use. */
 export function stated(name: string, context: Context, stating: Stating): Promise<Outcome> {
   return withProject(context, async (access) => {
     const mine = await access.own();
@@ -65,7 +65,7 @@ export function stated(name: string, context: Context, stating: Stating): Promis
   });
 }
 
-/** Whether it is a project of somebody else's that has this name. */
+/** To explain why somebody can't change a project that was only shared with them. */
 async function isShared(name: string, own: readonly Project[], access: ProjectAccess): Promise<boolean> {
   return (await access.mine()).some((one) => sameName(one.name, name) && !own.some(({ id }) => id === one.id));
 }

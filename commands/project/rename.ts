@@ -1,4 +1,4 @@
-/** `project rename`: another name for the project in use, or for one of its rooms. */
+/** `project rename`: renames the project in use or one of its rooms. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -19,7 +19,7 @@ import { renameRoom } from './room.ts';
 export default defineCommand({
   group: 'project',
   name: 'rename',
-  summary: 'Gives the project in use another name; “hall to entry” renames a room',
+  summary: 'Rename the project in use; “hall to entry” renames a room',
   phrases: [
     'rename this project to upstairs',
     'call the project moms house instead',
@@ -63,7 +63,7 @@ export default defineCommand({
     "project name is wrong, it's sister's place, not system place",
   ],
   options: z.object({ name: newNameOption('The new name') }),
-  examples: [{ ask: 'project rename Top floor', headline: 'It is called “Top floor” now.' }],
+  examples: [{ ask: 'project rename Top floor', headline: 'It’s now called “Top floor”.' }],
   run: ({ name }, context) =>
     inProject(context, async (project, access) => {
       const [, from = '', to = ''] =

@@ -1,4 +1,4 @@
-/** `project restore`: brings a deleted project back. */
+/** `project restore`: brings back a deleted project. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -9,7 +9,7 @@ import { stated } from './project-state.ts';
 export default defineCommand({
   group: 'project',
   name: 'restore',
-  summary: 'Brings back a project that you deleted in the last 30 days',
+  summary: 'Bring back a project you deleted in the last 30 days',
   phrases: [
     'bring back the project i deleted',
     'restore cabin',
@@ -52,11 +52,11 @@ export default defineCommand({
     'can the deleted one be saved',
     'revive the kitchen project, new contractor, same rooms as before',
   ],
-  options: z.object({ project: projectOption('Which project; the one deleted where there is only one') }),
+  options: z.object({ project: projectOption('Which project; leave it out if you deleted only one') }),
   examples: [
     {
       ask: 'project restore Old house',
-      headline: '“Old house” is back, and your asks are filled from it.',
+      headline: '“Old house” is back. Your questions now use its rooms and choices.',
     },
   ],
   run: ({ project }, context) =>

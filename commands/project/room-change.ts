@@ -1,10 +1,10 @@
-/** A deed done to the rooms of a project: the rooms after it and what changed in words, or why it cannot be done. */
+/** Actions on the rooms of a project: the rooms afterward and what changed in words, or why it can't be done. */
 
 import { choice, text } from '../../src/input/options.ts';
 import { singleLine } from '../../src/input/parse-label.ts';
+import { type RoomAction, type RoomFact, readRoomChange } from '../../src/input/parse-room-change.ts';
 import { type Colons, type Preferences, type Reading, read } from '../../src/input/reading.ts';
 import { readRoomsApart } from '../../src/input/rooms/rooms-apart.ts';
-import { type RoomAction, type RoomFact, roomSaid } from '../../src/language/old/room-said.ts';
 import { measuresIn, withoutGiven } from '../../src/project/measurements.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import {
@@ -36,7 +36,7 @@ import { readInTime } from '../../src/workers/time-limits.ts';
 
 type RoomStep = { readonly rooms: Rooms; readonly said: readonly string[] } | { readonly problem: Problem };
 
-/** Does a deed to some rooms. Pure but for what `reading` notes. */
+/** Pure, except for what it notes through `reading`. */
 function roomStep(rooms: Rooms, permission: RoomAction, reading: Reading): RoomStep {
   if (permission.do === 'list') return { rooms, said: [] };
   if (permission.do === 'shape') return shaped(rooms, permission, reading);
@@ -81,7 +81,7 @@ function shaped(rooms: Rooms, permission: RoomAction & { readonly do: 'shape' },
   const said: string[] = [];
   for (const { name, text: shape, named: given } of apart.value) {
     const other = roomNamed(rooms, name);
-    // Told twice, it is the same room; told anew with another shape, one more.
+    // The same room twice is one room; with another shape it's an additional one.
     const own = !given || (permission.more && other && other.text !== shape) ? freeRoomName(name, after) : name;
     const before = roomNamed(after, own);
     if (!before && after.length >= LIMITS.rooms) return { problem: tooManyRoomsKept(own, LIMITS.rooms) };
@@ -93,7 +93,6 @@ function shaped(rooms: Rooms, permission: RoomAction & { readonly do: 'shape' },
   return fits(after, said);
 }
 
-/** A room told without a name is a room of its own. */
 function freeRoomName(name: string, rooms: Rooms): string {
   if (!roomNamed(rooms, name)) return name;
   for (let number = 2; ; number++) if (!roomNamed(rooms, `${name} ${number}`)) return `${name} ${number}`;
@@ -139,21 +138,19 @@ function withoutNote(rooms: Rooms, room: Room, which: number | 'all'): RoomStep 
   return { rooms: changedRoom(rooms, room.name, { notes }), said: [said] };
 }
 
-/** Rooms that still fit into one ask. */
+/** All rooms together must still fit into one request. */
 function fits(rooms: Rooms, said: readonly string[]): RoomStep {
   return roomsText(inScope(rooms)).length > LIMITS.roomsGiven
     ? { problem: roomsTooLong(LIMITS.roomsGiven) }
     : { rooms, said };
 }
 
-/** What to type for a room that is not there: one that is. */
+/** A room that exists, to type in place of one that doesn't. */
 function fixFor(first: string | undefined): string | undefined {
   return first === undefined ? undefined : `project room ${first}`;
 }
 
-// The options of `project room`.
-
-/** What stands where an option is not told. */
+/** The default of each option: nothing about the room changes. */
 export const ROOM_NOT_GIVEN = 'as it is' as const;
 
 const given = (summary: string, example: string, colons?: Colons) =>
@@ -170,12 +167,12 @@ export const roomOptions = {
     },
     (typed) => read(typed.trim()),
   ),
-  size: given('Its sides, or a walk round its walls', '12 x 14 ft', 'rooms'),
-  floor: given('The floor that is on it now', 'carpet'),
-  doors: given('Its doors, and where they stand', '32 in on wall 2', 'any'),
-  note: given('Something to remember of it', 'squeaks by the window', 'any'),
+  size: given('Its sides, or a walk around its walls', '12 x 14 ft', 'rooms'),
+  floor: given('The floor that’s there now', 'carpet'),
+  doors: given('Its doors, and where they are', '32 in on wall 2', 'any'),
+  note: given('Something to remember about it', 'squeaks by the window', 'any'),
   scope: choice(['as it is', 'in', 'out'], {
-    summary: 'Whether the job is done here: in, or out',
+    summary: 'Is this room part of the job? in or out',
     standard: ROOM_NOT_GIVEN,
     example: 'out',
   }),
@@ -192,14 +189,14 @@ export interface RoomAsk {
   readonly name: string;
 }
 
-// From the options of `project room` to deeds, and the deeds done one after the other, all or none.
+// All actions succeed, or none is done.
 
-/** The deeds of an ask; `asked`: it only asks to see. */
+/** `requested`: they only want to look. */
 type Permissions =
   | { readonly permissions: readonly RoomAction[]; readonly requested: boolean }
   | { readonly problem: Problem };
 
-/** What an ask wants done: first what its text says, then what its other options tell of the same room. */
+/** First what the text says, then what the other options add about the same room. */
 export function roomActions(ask: RoomAsk, rooms: Rooms): Permissions {
   const [said, ...more] = readInTime(() => actionsInWords(ask.room, rooms));
   const facts = [
@@ -235,17 +232,16 @@ export function roomActions(ask: RoomAsk, rooms: Rooms): Permissions {
   };
 }
 
-/** What a text says of a room, and each further fact behind a comma: `hall floor carpet, doors 30 in on wall 2`. */
+/** Facts may follow after a comma: `hall floor carpet, doors 30 in on wall 2`. */
 function actionsInWords(text: string, rooms: Rooms): readonly [RoomAction, ...RoomAction[]] {
   const [first = '', ...facts] = text.split(
     /(?:(?<!\s)\s+)?[,;]\s*(?:and )?(?=(?:floor|doors?|openings?|notes?) [^:])/i,
   );
-  const said = roomSaid(first, rooms);
-  if (said.do !== 'fact' && said.do !== 'show' && said.do !== 'scope') return [roomSaid(text, rooms)];
-  return [said, ...facts.map((fact) => roomSaid(`${said.name} ${fact}`, rooms))];
+  const said = readRoomChange(first, rooms);
+  if (said.do !== 'fact' && said.do !== 'show' && said.do !== 'scope') return [readRoomChange(text, rooms)];
+  return [said, ...facts.map((fact) => readRoomChange(`${said.name} ${fact}`, rooms))];
 }
 
-/** The name in a text of a room and its sides. */
 function nameIn(text: string): string {
   return text
     .replace(/^(?:add|new) (?:room )?/i, '')
@@ -258,7 +254,7 @@ export type Steps =
   | { readonly parts: Following; readonly said: readonly string[]; readonly notes: readonly string[] }
   | { readonly problem: Problem };
 
-/** Does all deeds, or none where one cannot be done. What else names a room follows it. */
+/** All or none. Everything else that mentions a room follows its new name. */
 export function roomSteps(before: Following, permissions: readonly RoomAction[], preferences: Preferences): Steps {
   const { rooms, picks, kept, found, stages, measures } = before;
   let parts: Following = { rooms, picks, kept, found, stages, measures };
@@ -272,7 +268,7 @@ export function roomSteps(before: Following, permissions: readonly RoomAction[],
     };
     const step = roomStep(parts.rooms, permission, reading);
     if ('problem' in step) return step;
-    // Told anew, a room is as it is told.
+    // A new shape replaces lengths that were measured for the old one.
     const anew = parts.rooms.filter(({ name, text }) => roomNamed(step.rooms, name)?.text !== text);
     const after = afterRooms(
       { ...parts, measures: anew.reduce((all, { name }) => withoutGiven(all, name), parts.measures) },

@@ -1,4 +1,4 @@
-/** `project room`: adds, changes and removes the rooms of a project, and what is known of each. */
+/** `project room`: adds, changes and removes the rooms of a project, and what's known about each. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -7,9 +7,6 @@ import { doneOr, inProject, projectProblem, projectReply, TAKE_BACK } from './pr
 import { nextProjectRequests, roomTable } from './project-shown.ts';
 import { ROOM_NOT_GIVEN, type RoomAsk, roomActions, roomOptions, roomSteps, type Steps } from './room-change.ts';
 
-// Rooms of a project changed as they are told, and what is said of it.
-
-/** A room of the project in use under another name. */
 export function renameRoom(from: string, to: string, context: Context): Promise<Outcome> {
   const others = {
     size: ROOM_NOT_GIVEN,
@@ -57,7 +54,7 @@ function answerRoom(given: RoomAsk, context: Context): Promise<Outcome> {
 export default defineCommand({
   group: 'project',
   name: 'room',
-  summary: 'Adds or changes a room: its shape, floor, doors, notes, or leaves it as it is',
+  summary: 'Add or change a room: its shape, floor, doors and notes, or leave it out of the job',
   phrases: [
     'add a bedroom 11x12',
     'my living room is 14x18',
@@ -122,7 +119,7 @@ export default defineCommand({
   options: z.object(roomOptions),
   examples: [
     { ask: `project room study 9'6" x 10'`, headline: `Study added: 9'6" x 10'.` },
-    { ask: 'project room bath out of scope', headline: 'Nothing is changed: it was so already.' },
+    { ask: 'project room bath out of scope', headline: 'That is already how it is.' },
     {
       ask: 'project room bedroom, floor: laminate, doors: 30 in on wall 1',
       headline: 'Bedroom: floor now laminate; bedroom: doors 30 in on wall 1.',

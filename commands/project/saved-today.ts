@@ -1,4 +1,4 @@
-/** Saved answers beside the answers of today: each is shown as it was, and where it differs now one line says so. */
+/** Compares saved answers with what they would be today: each is shown as saved, with one line if it differs now. */
 
 import type { Context } from '../../src/chat/command.ts';
 import { hostZone, sayDay } from '../../src/input/moment.ts';
@@ -9,26 +9,25 @@ import { SAVED } from '../../src/text/project-text.ts';
 import type { GuidesResult } from '../floor/floor-guides.ts';
 import { asksOnce, filledFrom, guidesOfFloor, todaysLine, type Work, workOf } from './shopping-needs.ts';
 
-/** How a saved answer stands to the project as it is now. */
 interface SavedToday {
-  /** Its place in the list, counted from 1. */
+  /** Its number in the list, from 1. */
   readonly no: number;
   readonly saved: KeptAsk;
-  /** `gone`: none of its rooms is part of the job, or it had sizes of its own. */
+  /** `gone`: none of its rooms is part of the job anymore, or it had sizes of its own. */
   readonly stands: 'same' | 'differs' | 'unanswered' | 'gone' | 'unread';
-  /** Today's headline, or why there is none. */
+  /** Today's headline, or why there isn't one. */
   readonly today?: string;
-  /** What gives today's answer. */
+  /** The request for today's answer. */
   readonly line?: string;
 }
 
-/** Today's headlines, by project and line: they are short, and asked for whenever the project is shown. */
+/** Headlines are short, and needed every time the project is shown. */
 const known = new Map<string, Promise<Today>>();
 const MOST_KNOWN = 500;
 
 type Today = { readonly headline: string } | { readonly why: string };
 
-/** Every saved answer of a project, and of these commands alone where some are named. */
+/** `commands` limits it to those commands. */
 export async function savedToday(
   project: Project,
   context: Context,
@@ -62,14 +61,14 @@ async function todays(work: Work, line: string, project: Project, context: Conte
   if (before) return before;
   const today = headlineNow(work, line, project, context);
   known.set(key, today);
-  // What failed is not remembered.
+  // Failures aren't cached.
   today.catch(() => known.delete(key));
   const [oldest] = known.keys();
   if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
   return today;
 }
 
-/** The headline of planks is in their guides too, which lists are made from and take a fraction of the time. */
+/** The guides give the same headline for planks in a fraction of the time, and the lists need the guides anyway. */
 async function headlineNow({ name }: Work, line: string, project: Project, context: Context): Promise<Today> {
   const ask = await asksOnce(project, context);
   const { outcome } = await (name === 'floor planks' ? ask(guidesOfFloor(line)) : context.ask(line, project));
@@ -79,7 +78,7 @@ async function headlineNow({ name }: Work, line: string, project: Project, conte
   return { headline: headline.slice(0, LIMITS.headline) };
 }
 
-/** The saved answers as they were, each with its day. */
+/** As they were saved, each with its date. */
 export function savedTable({ kept }: Project): readonly Block[] {
   if (kept.length === 0) return [];
   const zone = hostZone();
@@ -87,7 +86,7 @@ export function savedTable({ kept }: Project): readonly Block[] {
   return [{ kind: 'table', title: SAVED.title, columns: SAVED.columns, rows }];
 }
 
-/** A line for each that is not today's answer. */
+/** Only answers that differ from today's. */
 export function savedLines(all: readonly SavedToday[]): readonly string[] {
   const zone = hostZone();
   return all.flatMap(({ no, saved, stands, today = '' }) => {
@@ -98,14 +97,14 @@ export function savedLines(all: readonly SavedToday[]): readonly string[] {
   });
 }
 
-/** A button for each answer that is another today. */
+/** Only answers that differ from today's. */
 export function savedActions(all: readonly SavedToday[]): readonly Action[] {
   return all.flatMap(({ no, stands, line }) =>
     stands === 'differs' && line !== undefined ? [{ label: SAVED.button(no), ask: line }] : [],
   );
 }
 
-/** One line for a list that is not what some saved answers say, and the way to them. */
+/** One line for a list that differs from some saved answers, and how to see them. */
 export interface SavedElse {
   readonly line: string;
   readonly actions: readonly Action[];

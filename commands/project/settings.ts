@@ -1,4 +1,4 @@
-/** `project settings`: how you write and what is taken where you tell nothing, for you alone. */
+/** `project settings`: how a user writes numbers, and their own defaults. */
 
 import { z } from 'zod';
 import { type Context, defineCommand } from '../../src/chat/command.ts';
@@ -13,7 +13,7 @@ import { SETTING_EXPECTED, SETTINGS } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
 import { projectProblem, projectReply, withProject } from './project-command.ts';
 
-// The options of `project settings`; “clear” unsets any of them.
+// “clear” unsets any of these options.
 
 const AS_IT_IS = 'as it is';
 const CLEAR = 'clear';
@@ -24,7 +24,7 @@ const SIGNS: ReadonlyMap<string, string> = new Map([
   ['£', 'GBP'],
 ]);
 
-/** One of some words, each with what it is kept as. */
+/** `known` maps what they may type to what is stored. */
 function words(summary: string, example: string, expected: string, known: Readonly<Record<string, string>>) {
   return text({ summary, example, standard: AS_IT_IS }, (typed, { option }): Read<string> => {
     const word = typed.trim().toLowerCase();
@@ -38,7 +38,7 @@ function isClear(word: string): boolean {
   return /^(?:clear|unset|none|default|standard)$/.test(word);
 }
 
-/** The text of a standard, read later by the option that it is for. */
+/** Stored as text and read later by the option it is a default for. */
 const standard = (summary: string, example: string, colons?: Colons) =>
   text({ summary, example, standard: AS_IT_IS, ...(colons && { colons }) }, (typed) =>
     read(isClear(typed.trim().toLowerCase()) ? CLEAR : typed.trim()),
@@ -63,7 +63,7 @@ const settingsOptions = {
     comma: ',',
   }),
   currency: text(
-    { summary: 'The currency of a price without a sign: a code such as EUR', example: 'EUR', standard: AS_IT_IS },
+    { summary: 'The currency for prices without a sign: a code such as EUR', example: 'EUR', standard: AS_IT_IS },
     (typed, { option }): Read<string> => {
       const word = typed.trim();
       if (word === AS_IT_IS || isClear(word.toLowerCase())) return read(word === AS_IT_IS ? word : CLEAR);
@@ -75,7 +75,7 @@ const settingsOptions = {
   ),
   country: text(
     {
-      summary: 'Where the home is: US, Canada, UK, Australia or another; its years for old floors and paint',
+      summary: 'Where the home is: US, Canada, UK, Australia or another; for the years of old floors and paint',
       example: 'UK',
       standard: AS_IT_IS,
     },
@@ -88,15 +88,13 @@ const settingsOptions = {
         : (country as Read<string>);
     },
   ),
-  mistakes: standard('Planks on top for mistakes', '5 %'),
-  spares: standard('Planks on top to keep for repairs', '3'),
-  tax: standard('Sales tax', '8.25 %'),
-  rules: standard('Other standards, told as picks are: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in', 'any'),
+  mistakes: standard('Extra planks for mistakes', '5%'),
+  spares: standard('Extra planks to keep for repairs', '3'),
+  tax: standard('Sales tax', '8.25%'),
+  rules: standard('Other defaults, written like picks: “gap: 3/8 in; stagger: 8 in”', 'gap: 3/8 in', 'any'),
 };
 
 type SettingsAsk = { readonly [O in keyof typeof settingsOptions]: string };
-
-// Settings told: what they make of those before, and how they are shown.
 
 interface Settled {
   readonly apply: (before: Settings) => Settings;
@@ -105,11 +103,10 @@ interface Settled {
 }
 
 const PREFERENCES = ['units', 'decimal', 'currency'] as const;
-/** What is set by a word of its own. */
+/** Each of these is set by a word. */
 const WORDS = [...PREFERENCES, 'country'] as const;
 const STANDARDS = ['mistakes', 'spares', 'tax'] as const;
 
-/** What an ask makes of the settings. */
 function settled(ask: SettingsAsk, context: Context): Settled | { readonly problem: Problem } {
   const said: string[] = [];
   const words = WORDS.filter((name) => ask[name] !== AS_IT_IS);
@@ -139,7 +136,7 @@ function settled(ask: SettingsAsk, context: Context): Settled | { readonly probl
   return { apply, said, notes: picks.notes };
 }
 
-/** The mended pick as a setting. */
+/** Turns the fix for a pick into one for a setting. */
 function fixFor(fix: string | undefined): string | undefined {
   const pick = /^project pick (?<pick>(?<name>[\w-]+): .+)$/.exec(fix ?? '')?.groups;
   if (!pick) return undefined;
@@ -147,7 +144,7 @@ function fixFor(fix: string | undefined): string | undefined {
   return `project settings ${standard ? '' : 'rules: '}${pick.pick}`;
 }
 
-/** The settings as facts, with what the platform gives where none are told; `habits` hold those of `before`. */
+/** `preferences` still reflect `before`, so they show the platform's default only where `before` had nothing set. */
 function settingFacts(
   settings: Settings | undefined,
   before: Settings | undefined,
@@ -178,7 +175,7 @@ function shown(name: (typeof WORDS)[number], value: string): string {
 export default defineCommand({
   group: 'project',
   name: 'settings',
-  summary: 'Your units, decimal mark, currency and country, and what is taken where you tell nothing',
+  summary: 'Your units, decimal mark, currency, country, and your own defaults',
   phrases: [
     'use metric',
     'switch to meters',
@@ -249,8 +246,8 @@ export default defineCommand({
     },
     { ask: 'project settings country: UK', headline: 'Country UK.' },
     {
-      ask: 'project settings mistakes: 5 %, spares: 3, rules: gap: 3/8 in',
-      headline: 'Mistakes 5 %; spares 3; gap 3/8 in.',
+      ask: 'project settings mistakes: 5%, spares: 3, rules: gap: 3/8 in',
+      headline: 'Mistakes 5%; spares 3; gap 3/8 in.',
     },
   ],
   run: (given, context) =>

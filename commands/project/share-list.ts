@@ -1,4 +1,4 @@
-/** Shares in words: one that was given, all of a project, and one's own. */
+/** Shares in words: a new one, all shares of a project, and the user's own. */
 
 import type { Given } from '../../src/accounts/sharing.ts';
 import type { Context } from '../../src/chat/command.ts';
@@ -6,12 +6,12 @@ import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import type { Project } from '../../src/project/project.ts';
 import { shownBy } from '../../src/project/share-scope.ts';
 import { isOver, type Share } from '../../src/project/shares.ts';
-import type { Action, Fact, Reply, Result } from '../../src/reply/reply.ts';
+import type { Action, Fact, Invite, Reply, Result } from '../../src/reply/reply.ts';
 import { NEXT, sayAgo } from '../../src/text/project-text.ts';
 import { SHARE, sayHelper, sayShared } from '../../src/text/sharing-text.ts';
 import { projectReply } from './project-command.ts';
 
-/** Result data of kind `share`: no ids of people, no hashes; the address of a link where one was made. */
+/** No ids of people and no hashes; the address only when a link has just been made. */
 interface ShareResult extends Result {
   readonly kind: 'share';
   readonly project: string;
@@ -28,12 +28,12 @@ interface ShareResult extends Result {
   }[];
 }
 
-/** “until Fri 27 Nov, 18:00”, or until it is stopped. */
+/** For example “until Fri 27 Nov, 18:00”. */
 export function sayShareEnd({ until }: Pick<Share, 'until'>): string {
   return until === undefined ? SHARE.untilStopped : SHARE.until(sayMoment(until, hostZone()));
 }
 
-/** What was given, for its owner alone: the link, what its holder sees and may do, and how to stop it. */
+/** For the owner alone: the link, what its holder sees and may do, and how to stop it. */
 export function givenReply(
   { project, share, token, instead }: Extract<Given, { ok: true }>,
   notes: readonly string[],
@@ -69,7 +69,22 @@ export function givenReply(
   };
 }
 
-/** All that is shared of a project now, with what was done last. */
+/** What a member is told who was given a share. */
+export function inviteTo(account: string, { project, share }: Extract<Given, { ok: true }>): Invite {
+  const what = sayShared(share);
+  return {
+    account,
+    headline: SHARE.invited(what, project.name),
+    lines: [
+      `${SHARE.yousee}: ${SHARE.partShows[share.what]}`,
+      `${SHARE.youmay}: ${SHARE.mays[share.role]}`,
+      `${SHARE.ends}: ${sayShareEnd(share)}`,
+    ],
+    action: { label: SHARE.inviteOpen, ask: `project use ${project.name}` },
+  };
+}
+
+/** Begins with what was just done. */
 export function listReply(project: Project, context: Context): Reply {
   const shares = project.shares.filter((one) => !isOver(one, context.now()));
   const zone = hostZone();
@@ -94,7 +109,7 @@ export function listReply(project: Project, context: Context): Reply {
   };
 }
 
-/** What was shared with the asker. */
+/** What somebody shared with the user. */
 export function ownShareReply(project: Project, share: Share, context: Context): Reply {
   const shows = shownBy(share).map((name) => ({ label: NEXT.show, ask: name }));
   return {

@@ -1,4 +1,4 @@
-/** `project share`: gives somebody what they need of a project and nothing else; what is shared; changing and stopping it. */
+/** `project share`: lets somebody see the part of a project they need and nothing else; lists, changes and stops shares. */
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
@@ -8,19 +8,17 @@ import { type Context, defineCommand, type Outcome } from '../../src/chat/comman
 import { hostZone } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { singleLine } from '../../src/input/parse-label.ts';
+import { type ParsedShare, readSharing } from '../../src/input/parse-share.ts';
 import { read } from '../../src/input/reading.ts';
-import { type ParsedShare, readSharing } from '../../src/language/old/sharing-said.ts';
 import type { Project } from '../../src/project/project.ts';
 import { DAY, LIMITS } from '../../src/project/project-limits.ts';
 import { type Helping, isOver, type Share, type Shared } from '../../src/project/shares.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { LINK, SHARE, SHARE_PROBLEMS, sayHelper, sayShared } from '../../src/text/sharing-text.ts';
 import { doneOr, inProject, noneInUse, projectProblem, projectReply } from './project-command.ts';
-import { givenReply, listReply, ownShareReply, sayShareEnd } from './share-list.ts';
+import { givenReply, inviteTo, listReply, ownShareReply, sayShareEnd } from './share-list.ts';
 
-// A code by which somebody on any platform comes to what is shared.
-
-/** Makes the code; nothing is shared until somebody types it. */
+/** Nothing is shared until somebody types the code. */
 async function codeGiven(
   offer: Omit<Offer, 'to'>,
   notes: readonly string[],
@@ -52,13 +50,11 @@ async function codeGiven(
   return { ...reply, once: [code] };
 }
 
-// What is told of a share, made whole: the usual where nothing is told, and what is wrong with it.
-
-/** Days that a link lasts where nothing is told, and at most. */
+/** How many days a link lasts by default, and at most. */
 const LINK_DAYS = 14;
 const MOST_LINK_DAYS = 180;
 
-/** What helpers of a part do with it, where nothing is told. */
+/** What helpers may do by default with each part. */
 const USUAL: Readonly<Record<Shared, Helping>> = {
   project: 'look',
   shopping: 'tick',
@@ -68,12 +64,12 @@ const USUAL: Readonly<Record<Shared, Helping>> = {
   checklist: 'tick',
 };
 
-/** To whom: a link, a member, or whoever types a code. */
+/** `code`: whoever types it. */
 type CodeOffer = Omit<Offer, 'to'> & { readonly to: Offer['to'] | 'code' };
 
 type Offered = { readonly offer: CodeOffer; readonly notes: readonly string[] } | { readonly problem: Problem };
 
-/** An offer of what is told, or what is wrong with it. */
+/** Fills in defaults, or says what's wrong. */
 function offerOf(given: ParsedShare, line: string, rooms: readonly string[], context: Context): Offered {
   const { what, room, rest } = given;
   if (what === undefined) return { problem: SHARE_PROBLEMS.whatPart(line, offerLine('shopping', given)) };
@@ -100,7 +96,6 @@ function offerOf(given: ParsedShare, line: string, rooms: readonly string[], con
   };
 }
 
-/** What changes of a share, or what is wrong with it. */
 function changeOf(
   share: Share,
   given: ParsedShare,
@@ -137,7 +132,7 @@ function restProblem(what: Shared, given: ParsedShare, line: string, rooms: read
   );
 }
 
-/** The line that shares a part as told, as far as it was read. */
+/** The line to type again, from whatever could be read. */
 function offerLine(what: Shared, { to, role, label }: Partial<ParsedShare>, room?: string): string {
   return [
     `project share ${PLAIN[what]}${room === undefined ? '' : ` of ${room}`}`,
@@ -153,7 +148,7 @@ type Flawed = Pick<Share, 'what' | 'role'> & {
   readonly label?: string | undefined;
 };
 
-/** Each part as it is typed. */
+/** Each part the way a user would type it. */
 const PLAIN: Readonly<Record<Shared, string>> = {
   project: 'whole project',
   shopping: 'shopping list',
@@ -163,7 +158,7 @@ const PLAIN: Readonly<Record<Shared, string>> = {
   checklist: 'checklist',
 };
 
-/** What was told, and how it begins when it is told again: the share alone, and with its part. */
+/** The line they typed and what a fix starts with: `plain` alone, `part` with the part that is shared. */
 interface Telling {
   readonly link: boolean;
   readonly line: string;
@@ -187,7 +182,7 @@ function flawOf(
   return fits ? undefined : SHARE_PROBLEMS.label(line, LIMITS.label, `${plain}, name: Sam`);
 }
 
-/** The key of a member's account in the asker's own workspace; undefined where there are no members, or it is none. */
+/** A member of the user's own workspace; undefined if there are no members or this isn't one. */
 function accountOf(text: string, { asker }: Context): string | undefined {
   const id = /^(?:<@!?)?([A-Z0-9]{5,24})(?:\|[^<>]*)?>?$/.exec(text.trim())?.[1];
   if (id === undefined) return undefined;
@@ -196,7 +191,7 @@ function accountOf(text: string, { asker }: Context): string | undefined {
   return fits?.test(id) ? accountKey({ ...asker, id }) : undefined;
 }
 
-/** Whether there are members to share with. */
+/** Only chats have members to share with. */
 function inChat({ asker }: Pick<Context, 'asker'>): boolean {
   return asker.platform === 'discord' || asker.platform === 'slack';
 }
@@ -206,9 +201,7 @@ function memberProblem(got: string, what: Shared, { asker }: Context): Problem {
   return (inChat({ asker }) ? SHARE_PROBLEMS.member : SHARE_PROBLEMS.noMembers)(got, fix);
 }
 
-// From what is told of sharing to what is shared: given, listed, changed, stopped, left.
-
-/** What a line of sharing comes to, for the owner of the project in use or for whoever it is shared with. */
+/** For the owner of the project in use, or for whoever it is shared with. */
 function answerShare(line: string, context: Context): Promise<Outcome> {
   return inProject(context, async (project, access) => {
     const { sharing } = access;
@@ -242,7 +235,10 @@ async function giveShare(
   if (to === 'code') return codeGiven(offer, notes, access, context);
   if (to === 'link' && context.address === undefined) return projectProblem(SHARE_PROBLEMS.noAddress(line));
   const done = await sharing.give({ ...offer, to });
-  if (done.ok) return givenReply(done, notes, context);
+  if (done.ok) {
+    const invites = to === 'link' ? [] : [inviteTo(to.account, done)];
+    return { ...givenReply(done, notes, context), ...(invites.length > 0 && { invites }) };
+  }
   switch (done.why) {
     case 'self':
       return projectProblem(SHARE_PROBLEMS.self(line));
@@ -286,7 +282,7 @@ async function stopped(which: string, project: Project, sharing: Sharing, contex
   }));
 }
 
-/** Shares by number, by name, by what was shared, by whom, by their link, or all of them. */
+/** Shares by number, name, part, person or link, or all of them. */
 async function sharesMeant(
   which: string,
   shares: readonly Share[],
@@ -310,7 +306,7 @@ async function sharesMeant(
   const called = shares.filter((one) => same(sayHelper(one)));
   if (called.length > 0) return called;
   const links = shares.filter(({ with: who }) => 'link' in who);
-  // Of several, “the link” is none in particular.
+  // With several links, “the link” doesn't say which one.
   if (/^link$/i.test(text)) return links.length === 1 ? links : [];
   if (/^(?:all )?links$/i.test(text)) return links;
   const given = readSharing(
@@ -345,7 +341,7 @@ const given = (summary: string, example: string, standard: string) =>
 export default defineCommand({
   group: 'project',
   name: 'share',
-  summary: 'Shares a list, a guide or all of a project, by a link or with a member; lists, changes, stops it',
+  summary: 'Share a list, a guide or a whole project by link or with a member; list, change or stop shares',
   phrases: [
     'send this to my brother in law',
     'share the project with my helper',
@@ -407,6 +403,9 @@ export default defineCommand({
     'share downstairs project',
     'set it so that my mate can view the rooms and the trim list but nothing else',
     'let my helper see',
+    'my shares',
+    'what have i shared',
+    'who has my project',
   ],
   options: z.object({
     what: given(
@@ -418,7 +417,7 @@ export default defineCommand({
     may: given('look, tick (and note), or measure', 'tick', 'as fits'),
     for: given('How long', '3 days', '14 days for a link'),
     until: given('Or until when', 'friday', NONE),
-    name: given('What you call them', 'Sam', NONE),
+    name: given('Your name for them', 'Sam', NONE),
     stop: given('A share to stop: its number, its name, or all', '2', NONE),
   }),
   examples: [
@@ -435,7 +434,7 @@ export default defineCommand({
   run: (_given, context) => answerShare(lineOf(context.optionTexts), context),
 });
 
-/** All that is told, as one sentence. */
+/** Puts the options together as one sentence. */
 function lineOf(options: ReadonlyMap<string, string>): string {
   const said = (option: string, before: string): string => {
     const value = options.get(option)?.trim() ?? '';

@@ -1,4 +1,4 @@
-/** `project sheets`: what a project has to hand on, sheet by sheet, for pages and files to be made of. */
+/** `project sheets`: everything a project has to hand out, sheet by sheet, as the source of pages and files. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -10,15 +10,13 @@ import { SHEETS } from '../../src/text/sheets-text.ts';
 import { gatherSheets, type Wanted } from './job-sheets.ts';
 import { projectHere } from './project-command.ts';
 
-// The answer that holds a project's sheets: a table of them in words, the sheets themselves in its data.
-
 async function answerSheets(wanted: Wanted, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   return sheetsReply(await gatherSheets(project, wanted, context), context);
 }
 
-/** Sheets as a reply; each caution of them once. */
+/** Each caution appears once, even if several sheets have it. */
 export function sheetsReply(data: Sheets, context: Context): Reply {
   const { project, sheets, missing = [] } = data;
   const cautions = new Map(sheets.flatMap(({ reply }) => reply.cautions.map((one) => [one.topic, one] as const)));
@@ -39,11 +37,11 @@ export function sheetsReply(data: Sheets, context: Context): Reply {
 export default defineCommand({
   group: 'project',
   name: 'sheets',
-  summary: 'What the project has to hand on, sheet by sheet',
+  summary: 'Everything the project has to hand out, sheet by sheet',
   hidden: true,
   options: z.object({
     of: choice(['all', ...SHEET_KEYS], { summary: 'Which sheets', standard: 'all' }),
-    room: text({ summary: 'Of which room', example: 'bedroom', standard: 'all' }, (typed) => read(typed.trim())),
+    room: text({ summary: 'For which room', example: 'bedroom', standard: 'all' }, (typed) => read(typed.trim())),
   }),
   examples: [
     { ask: 'project sheets', headline: 'Upstairs flat: 13 sheets.' },

@@ -1,4 +1,4 @@
-/** A shopping list in words: what is left, grouped as the job or the shop goes, what is bought, what may go back. */
+/** A shopping list in words: what's left, in the order of the job or the store, what's bought, and what can go back. */
 
 import { sayArea, sayLength, sayMoney, sayNumber, sayWeight } from '../../src/input/format.ts';
 import type { Preferences } from '../../src/input/reading.ts';
@@ -15,10 +15,10 @@ import type { Listed } from './shopping-needs.ts';
 export type Grouping = 'stage' | 'aisle';
 
 const LITRES_PER_QUART = 3.785411784 / 4;
-/** As many choices as one list of them shows. */
+/** The most choices one list of them can show. */
 const MOST_ACTIONS = 20;
 
-/** Whole packages of a thing, or an amount in its own measure. */
+/** Whole packages if it comes in packages, otherwise its own unit. */
 export function sayAmount(thing: Pick<Tally, 'unit' | 'package'>, amount: number, preferences: Preferences): string {
   if (thing.package)
     return `${sayNumber(amount, preferences)} ${amount === 1 ? thing.package.label : thing.package.labels}`;
@@ -37,7 +37,6 @@ function sayMeasure(unit: Need['quantity']['unit'], amount: number, preferences:
   return amount < 1 ? `${sayNumber(amount * 1000, preferences, 0)} ml` : `${sayNumber(amount, preferences)} L`;
 }
 
-/** What is left, by stage or by aisle, then what is bought and what may go back. */
 export function listBlocks(
   tallies: readonly Tally[],
   shopping: Shopping,
@@ -62,7 +61,6 @@ export function listBlocks(
   ];
 }
 
-/** What is left to buy of a thing. */
 export function sayLeft(one: Tally, preferences: Preferences): string {
   const what = sayAmount(one, one.left, preferences);
   const cost = costOf(one);
@@ -71,12 +69,12 @@ export function sayLeft(one: Tally, preferences: Preferences): string {
   return SHOPPING.note(line, one.notes);
 }
 
-/** What is left of a thing costs, in cents with tax. */
+/** In cents with tax. */
 function costOf({ left, price, package: sold }: Tally): number | undefined {
   return sold && price ? lineCost({ count: left, price }) : undefined;
 }
 
-/** Left to buy and bought so far, in the asker's currency or the one that most of it is in; others stay out of the sum. */
+/** In the user's currency, or the one most of it is in; other currencies don't count in the sums. */
 export function costsOf(tallies: readonly Tally[], shopping: Shopping, preferences: Preferences) {
   const left = tallies.filter((one) => one.left > 0);
   const bought = shopping.bought.flatMap(({ cost }) => cost ?? []);
@@ -128,7 +126,7 @@ function backBlock(tallies: readonly Tally[], preferences: Preferences): readonl
   return items.length === 0 ? [] : [{ kind: 'checklist', section: 'list', title: SHOPPING.backTitle, items }];
 }
 
-/** What is not worked out yet, and what is not for the asker to do. */
+/** What can't be computed yet, and what isn't a job for the user. */
 export function openBlocks({ notGiven, unread, refused }: Listed): readonly Block[] {
   const open = [...notGiven.map(SHOPPING.notGiven), ...unread];
   return [
@@ -141,7 +139,7 @@ export function openBlocks({ notGiven, unread, refused }: Listed): readonly Bloc
   ];
 }
 
-/** Each thing left, to tick off whole, and the list in its other order. */
+/** Buttons to tick off each thing, and one for the other order. */
 export function listActions(tallies: readonly Tally[], by: Grouping): readonly Action[] {
   const left = tallies.filter((one) => one.left > 0).slice(0, MOST_ACTIONS);
   const other = by === 'stage' ? 'aisle' : 'stage';
@@ -157,7 +155,7 @@ export function listActions(tallies: readonly Tally[], by: Grouping): readonly A
   ];
 }
 
-/** A label without what parts two purchases in one line. */
+/** Without the signs that separate two purchases on one line. */
 export function typeable(label: string): string {
   return label.replace(/;|,(?=\s)/g, '').replace(/\s+/g, ' ');
 }

@@ -1,4 +1,4 @@
-/** A project's needs, asked through the same commands as anybody asks, added up and rounded once. */
+/** What a project needs in all: the answers of the commands anybody can use, added up and rounded once. */
 
 import { pickFor } from '../../src/chat/autofill.ts';
 import type { AnsweredRequest, Command, Context, Outcome } from '../../src/chat/command.ts';
@@ -10,26 +10,26 @@ import type { Need } from '../../src/reply/need.ts';
 import type { Caution } from '../../src/reply/reply.ts';
 import { type NotGiven, notGivenIn, SHOPPING } from '../../src/text/shopping-text.ts';
 
-// Whole answers to the asks of a project as it is, worked out once however often its sheets are looked at.
+// A cache, so that looking at sheets again doesn't compute them again.
 
-/** Answers with their pictures are large: those of a few projects at a time. */
+/** Enough for a few projects; answers with pictures are large. */
 const MOST_ANSWERS = 24;
 
 const knownAnswers = new Map<string, Promise<AnsweredRequest>>();
 
-/** What answers are filled from: another project, or the same changed, gives others. */
+/** Cache key: everything that fills in a request, so that any change of the project makes it another one. */
 export async function filledFrom(project: Project, context: Context): Promise<string> {
   const standards = (await context.access?.ownersSettings())?.standards;
   return JSON.stringify([project.name, project.rooms, project.picks, standards, context.preferences]);
 }
 
-/** Asks as `context.ask` does of this project, which may have changed since the message came; what was asked of the same project lately is not worked out again. */
+/** Like `context.ask`, but for the project as it is now, which may differ from when the message came, and cached. */
 export async function asksOnce(project: Project, context: Context): Promise<Context['ask']> {
   const from = await filledFrom(project, context);
   return (line) => {
     const key = `${from}\n${line}`;
     const requested = knownAnswers.get(key) ?? context.ask(line, project);
-    // What was looked at last goes last.
+    // Moves it to the end, so that what was used least recently is dropped first.
     knownAnswers.delete(key);
     knownAnswers.set(key, requested);
     requested.catch(() => knownAnswers.delete(key));
@@ -39,25 +39,24 @@ export async function asksOnce(project: Project, context: Context): Promise<Cont
   };
 }
 
-// The work that saved answers make part of the job: which command, in which rooms as they are now, with which
-// options of its own.
+// Saved answers add work to the job: a command, for rooms as they are now, with some options of its own.
 
-/** Work at places: each saved answer is a place of its own. All others are sums over the rooms of the job. */
+/** Work at one spot: each saved answer is separate. Everything else is added up over the rooms of the job. */
 export const OF_PLACES: readonly string[] = ['prep squeaks', 'prep patch', 'prep level', 'prep moisture'];
 
 export interface Work {
   readonly saved: KeptAsk;
   /** The command's full name. */
   readonly name: string;
-  /** Options of its own, as they were given. */
+  /** As they were typed. */
   readonly own: ReadonlyMap<string, string>;
-  /** The rooms of the job that it is about, as they are now; undefined for all, or where none is given. */
+  /** As they are now; undefined for all rooms, or if none are given. */
   readonly rooms: Rooms | undefined;
-  /** Whether its command is asked by room. */
+  /** Whether its command has an option for rooms. */
   readonly byRoom: boolean;
 }
 
-/** The work of each saved answer that can still be read and is part of the job: one whose rooms are gone, or stay as they are, is none. */
+/** Leaves out answers that can't be read anymore, or whose rooms are gone or not part of the job. */
 function savedWork(project: Project, { parse }: Pick<Context, 'parse'>): readonly Work[] {
   return project.kept.flatMap((saved) => {
     const work = workOf(saved, project, parse);
@@ -65,7 +64,7 @@ function savedWork(project: Project, { parse }: Pick<Context, 'parse'>): readonl
   });
 }
 
-/** `gone`: none of its rooms is part of the job; `unread`: its request can't be read any more. */
+/** `gone`: none of its rooms is part of the job; `unread`: its request can't be read anymore. */
 export function workOf(saved: KeptAsk, { rooms }: Project, parse: Context['parse']): Work | 'gone' | 'unread' {
   const parsed = parse(saved.ask);
   if (!parsed) return 'unread';
@@ -78,12 +77,12 @@ export function workOf(saved: KeptAsk, { rooms }: Project, parse: Context['parse
   return { saved, name, own, rooms: about, byRoom };
 }
 
-/** A line that begins with its command's whole name, whatever was typed. */
+/** Always starts with the command's full name, whatever they typed. */
 function requestLine(name: string, options: ReadonlyMap<string, string>): string {
   return `${name} ${[...options].map(([option, text]) => `${option}: ${text}`).join(', ')}`.trimEnd();
 }
 
-/** The work as it is asked for today: its own options, everything else from the project. */
+/** Its own options; the project fills in everything else. */
 export function todaysLine({ name, own, rooms, byRoom }: Work): string {
   return requestLine(name, new Map([...(rooms && byRoom ? [['room', namesOf(rooms)] as const] : []), ...own]));
 }
@@ -92,29 +91,25 @@ function namesOf(rooms: Rooms): string {
   return rooms.map(({ name }) => name).join('; ');
 }
 
-// What to ask for a project's lists: the work of the job, each piece of it for the rooms and picks as they
-// are now.
-
-/** One request that gives a part of the lists. */
 export interface JobAsk {
   /** The command's full name. */
   readonly name: string;
   readonly line: string;
-  /** Names of the rooms that it is about; none where it is about no rooms. */
+  /** Empty if it isn't about rooms. */
   readonly rooms: readonly string[];
-  /** Of work at a place: the saved answer that it comes from, by its id. */
+  /** For work at one spot, the id of the saved answer it comes from. */
   readonly saved?: string;
 }
 
 interface ListAsks {
   readonly asks: readonly JobAsk[];
-  /** What cannot be asked yet. */
+  /** What's missing before more can be computed. */
   readonly notGiven: readonly NotGiven[];
 }
 
 /**
- * The work of a job: the floor of all its rooms, what comes out of them, the trim; and what saved answers add to it. Figures
- * of a saved answer are in none of it: each request is worked out from the project as it is.
+ * The floor of all rooms, what comes out of them, the trim, and work from saved answers. It never uses a saved figure: each
+ * request is computed for the project as it is.
  */
 export function listAsks(
   project: Project,
@@ -146,7 +141,7 @@ export function listAsks(
 
   const reset = roomsOf(job, 'trim reset');
   take('trim reset', reset);
-  // Where the old boards go back, new ones are bought only for rooms that an answer was saved for.
+  // If the old boards go back up, new ones are needed only in rooms with a saved answer for them.
   const picked = has(job, 'trim list', 'stock') && reset.length === 0;
   const list = picked ? rooms : roomsOf(job, 'trim list').filter((room) => !reset.includes(room));
   take('trim list', list);
@@ -159,7 +154,7 @@ export function listAsks(
   return { asks, notGiven };
 }
 
-/** What comes out of the rooms that a tear-out was saved for. */
+/** Only for rooms with a saved tear-out. */
 export function savedTearouts(
   project: Project,
   { commands, parse }: Pick<Context, 'commands' | 'parse'>,
@@ -180,7 +175,7 @@ function of({ work }: Job, name: string): readonly Work[] {
   return work.filter((one) => one.name === name);
 }
 
-/** Whether the project, or an answer saved for this work, says what an option is. */
+/** A pick counts, and so does an option of an answer saved for this work. */
 function has(job: Job, name: string, option: string): boolean {
   return picked(job, name, option) || of(job, name).some(({ own }) => own.has(option));
 }
@@ -190,30 +185,30 @@ function picked({ project, commands }: Job, name: string, option: string): boole
   return command !== undefined && pickFor(project.picks, command, option, commands) !== undefined;
 }
 
-/** The rooms of the job that answers were saved for. */
+/** Rooms of the job with a saved answer for this command. */
 function roomsOf(job: Job, name: string): Rooms {
   const saved = of(job, name);
   return job.rooms.filter((room) => saved.some(({ rooms }) => rooms === undefined || rooms.includes(room)));
 }
 
-/** Options that the project has no pick for, as the latest answer saved for this work has them. */
+/** From the latest saved answer, without options the project has picks for. */
 function ownOf(job: Job, name: string): ReadonlyMap<string, string> {
   const own = new Map(of(job, name).flatMap((one) => [...one.own]));
   return new Map([...own].filter(([option]) => !picked(job, name, option)));
 }
 
-/** One sum over some rooms of the job, so that offcuts and sticks of one serve another. */
+/** Together, so that offcuts and sticks from one room serve another. */
 function overRooms(job: Job, name: string, rooms: Rooms): JobAsk {
   const options = new Map([...roomOption(job, rooms), ...ownOf(job, name)]);
   return { name, line: requestLine(name, options), rooms: rooms.map((room) => room.name) };
 }
 
-/** No room is named where all of the job are meant: the project fills them in. */
+/** If all rooms of the job are meant, none is named and the project fills them in. */
 function roomOption({ project }: Job, rooms: Rooms): readonly (readonly [string, string])[] {
   return rooms.length === inScope(project.rooms).length ? [] : [['room', namesOf(rooms)]];
 }
 
-/** Places, each once however often it was saved. */
+/** The same spot saved twice counts once. */
 function placeAsks(places: readonly Work[]): readonly JobAsk[] {
   const asks = places.map((one) => ({
     name: one.name,
@@ -224,7 +219,7 @@ function placeAsks(places: readonly Work[]): readonly JobAsk[] {
   return asks.filter(({ line }, i) => asks.findIndex((one) => one.line === line) === i);
 }
 
-/** Rooms with one floor on them come out together; those whose floor was looked at apart, with what was said of it. */
+/** Rooms with the same floor come out together. `bare` rooms have no floor on record. */
 function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bare: Rooms } {
   const ownIn = (room: Room): ReadonlyMap<string, string> => {
     const saved = of(job, 'prep tearout').filter(({ rooms }) => rooms === undefined || rooms.includes(room));
@@ -250,31 +245,29 @@ function tearoutAsks(job: Job): { readonly asks: readonly JobAsk[]; readonly bar
   return { asks, bare: job.rooms.filter((room) => !known.some(({ rooms }) => rooms.includes(room))) };
 }
 
-/** What a list is made of. */
 export interface Listed {
   readonly lines: readonly Line[];
   readonly notGiven: readonly NotGiven[];
-  /** Asks that could not be answered, in words. */
+  /** Requests that couldn't be answered, in words. */
   readonly unread: readonly string[];
-  /** Asks that are refused for safety, in words. */
+  /** Requests that are refused for safety, in words. */
   readonly refused: readonly string[];
   readonly cautions: readonly Caution[];
 }
 
-/** What one ask gives to a list. */
 type Given = Pick<Listed, 'unread' | 'refused' | 'cautions'> & { readonly needs: readonly Need[] };
 
-/** Answers are worked out once for the same ask of the same project as it is: ticking off does not lay floors again. */
+/** A cache, so that ticking something off doesn't lay floors again. */
 const known = new Map<string, Promise<Given>>();
 const MOST_KNOWN = 500;
 
-/** The list of a project, whatever is bought of it. */
+/** What's been bought doesn't matter here. */
 export async function listOf(project: Project, context: Context): Promise<Listed> {
   const { asks, notGiven } = listAsks(project, context);
   const from = await filledFrom(project, context);
   const askAs = await asksOnce(project, context);
   const given: Given[] = [];
-  // A reading of moisture needs nothing from the shop.
+  // Moisture readings don't need anything from the store.
   const bought = asks.filter(({ name }) => name !== 'prep moisture');
   for (const ask of bought) given.push(await once(`${from}\n${ask.line}`, () => askFor(ask, askAs)));
   const topics = new Map(given.flatMap(({ cautions }) => cautions).map((caution) => [caution.topic, caution]));
@@ -287,7 +280,6 @@ export async function listOf(project: Project, context: Context): Promise<Listed
   };
 }
 
-/** The list beside what is bought. */
 export function talliesOf({ lines }: Listed, project: Project): readonly Tally[] {
   return tally(lines, project.shopping);
 }
@@ -310,7 +302,7 @@ function givenBy(name: string, outcome: Outcome): Given {
   return { ...nothing, needs: outcome.needs ?? [], cautions: outcome.cautions };
 }
 
-/** The guides of a floor need what its planks do, and compare it with no other pattern, which takes several times as long. */
+/** Guides need the same planks but aren't compared with other patterns, which takes several times as long. */
 export function guidesOfFloor(ask: string): string {
   return ask.replace(/^floor planks/, 'floor guides');
 }
@@ -320,7 +312,7 @@ function once(key: string, work: () => Promise<Given>): Promise<Given> {
   if (before) return before;
   const given = work();
   known.set(key, given);
-  // What failed is not remembered.
+  // Failures aren't cached.
   given.catch(() => known.delete(key));
   const [oldest] = known.keys();
   if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);

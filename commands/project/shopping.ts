@@ -1,12 +1,11 @@
-/** `project shopping`: everything to buy for the whole job, what of it is bought, and what can go back. */
+/** `project shopping`: everything to buy for the job, what's been bought, and what can go back. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
 import { sayMoney } from '../../src/input/format.ts';
-import { thingsNamed } from '../../src/input/item-named.ts';
 import { choice, text } from '../../src/input/options.ts';
+import { type ParsedPurchase, readPurchases, thingsNamed } from '../../src/input/parse-purchases.ts';
 import { type Preferences, read } from '../../src/input/reading.ts';
-import { type ParsedPurchase, readPurchases } from '../../src/language/old/bought.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
@@ -31,10 +30,9 @@ import { type SavedElse, savedElse, savedToday } from './saved-today.ts';
 import { costsOf, type Grouping, listActions, listBlocks, openBlocks, sayAmount, typeable } from './shopping-list.ts';
 import { type Listed, listOf, talliesOf } from './shopping-needs.ts';
 
-// Purchases told, matched to the list: what changes, in words, or the Problems where it is not plain: their
-// fix stands for the purchase alone.
+// The fix in a Problem is for one purchase alone; the caller puts it back into the whole line.
 
-/** One change of what is bought, pure, and how it is said. */
+/** `change` is pure. */
 interface Tick {
   readonly said: string;
   readonly assumed?: string;
@@ -43,7 +41,6 @@ interface Tick {
 
 type Ticks = { readonly ticks: readonly Tick[] } | { readonly problem: Problem };
 
-/** What is bought by now, and when and how the telling is told. */
 interface TickedList {
   readonly shopping: Shopping;
   readonly preferences: Preferences;
@@ -51,7 +48,7 @@ interface TickedList {
   readonly at: number;
 }
 
-/** All that one purchase told comes to: for “all paint” everything of that name that is left. */
+/** One purchase can mean several things: “all paint” is everything left with that name. */
 function ticksOf(given: ParsedPurchase, tallies: readonly Tally[], list: TickedList): Ticks {
   const { shopping, preferences, at } = list;
   const things = thingsMeant(given, tallies);
@@ -65,7 +62,7 @@ function ticksOf(given: ParsedPurchase, tallies: readonly Tally[], list: TickedL
   return { ticks };
 }
 
-/** Everything but the paint. */
+/** As in “everything but the paint”. */
 const EXCEPT = /^(?:but|except|besides|without|excluding)$/;
 
 function thingsMeant(
@@ -95,7 +92,7 @@ function thingsMeant(
   return { problem: SHOPPING_PROBLEMS.which(text, labels, first ? `${text} ${typeable(first.label)}` : fix) };
 }
 
-/** A tick is taken back alone: what was bought with its price or its lot is no tick, and stays. */
+/** Only ticks can be undone this way; purchases with a price or a lot stay. */
 function untickOf(
   { text }: ParsedPurchase,
   { item, label, bought }: Tally,
@@ -124,7 +121,7 @@ function tickOf(
     return { said: SHOPPING.opened(said, label), change: (shopping) => open(shopping, item, much.packages ?? 0) };
   }
   if (given.action === 'return') {
-    // More than was bought cannot go back.
+    // They can't return more than they bought.
     const all = thing.package ? Math.floor(thing.bought / thing.package.size) : thing.bought;
     const back = much.amount > thing.bought ? sayAmount(thing, all, preferences) : said;
     return { said: SHOPPING.returned(back, label), change: (shopping) => giveBack(shopping, item, much.amount) };
@@ -155,10 +152,10 @@ interface Much {
   readonly packages?: number;
 }
 
-/** More packages, or square feet, than a home takes: a slip has them. */
+/** Packages or square feet; no home needs more, so it's a typo. */
 const MOST_AT_ONCE = 100_000;
 
-/** Words for one of the things in a package, where a package holds several. */
+/** Words for single things that are sold by the package. */
 const PIECES = /^(?:planks?|boards?|screws?|nails?|pieces?)$/;
 
 function muchOf({ action, amount, words, text }: ParsedPurchase, thing: Tally): Much | { readonly problem: Problem } {
@@ -207,7 +204,7 @@ interface Paid {
   readonly assumed?: string;
 }
 
-/** What was paid for all of it: a price told neither for one nor for all is the nearer to the price known. */
+/** If it's unclear whether the price is for one or for all, it takes whichever is closer to the known price. */
 function paidOf({ price, priceOf }: ParsedPurchase, thing: Tally, much: Much, preferences: Preferences): Paid {
   if (!price) return {};
   const count = much.packages ?? (thing.unit === 'count' && !thing.package ? much.amount : 1);
@@ -221,14 +218,12 @@ function paidOf({ price, priceOf }: ParsedPurchase, thing: Tally, much: Much, pr
   return { cost, ...(!given && { assumed: (each ? SHOPPING.each : SHOPPING.total)(said, thing.label) }) };
 }
 
-// From what is told of shopping to the list: shown, or ticked off first.
-
 interface ShoppingAsk {
   readonly do: string;
   readonly by: Grouping;
 }
 
-/** Result data of kind `shopping`: amounts in the unit of the need, money in cents, tax included. */
+/** Amounts in the unit of the need, money in cents with tax. */
 interface ShoppingResult extends Result {
   readonly kind: 'shopping';
   readonly lines: readonly {
@@ -246,7 +241,7 @@ interface ShoppingResult extends Result {
   readonly paidCents: number;
 }
 
-/** Commands whose answers are bought. */
+/** Commands whose needs go on the list. */
 const ON_LISTS = [
   'floor planks',
   'prep tearout',
@@ -259,11 +254,11 @@ const ON_LISTS = [
   'trim finish',
 ];
 
-/** Ways to ask for the list itself. */
+/** What they may say to see the list itself. */
 const LIST =
   /^(?:the )?(?:list|show(?: list)?|what(?:'s|’s| is) left(?: to buy)?|left(?: to buy)?|all|everything)?(?: ?by (?:aisles?|stages?))?$/i;
 
-/** `handedOn`: to be read by others than the asker, who saved none of the answers. */
+/** `handedOn`: for readers other than the user, without notes on saved answers and without what to type. */
 export async function answerShopping(
   ask: ShoppingAsk,
   context: Context,
@@ -276,7 +271,8 @@ export async function answerShopping(
   const listed = await listOf(project, context);
   if (LIST.test(ask.do)) {
     const saved = handedOn || (await context.access?.share()) ? [] : await savedToday(project, context, ON_LISTS);
-    return replyOf(project, listed, by, context, [], savedElse(saved));
+    const shown = handedOn ? untyped(listed) : listed;
+    return replyOf(project, shown, by, context, [], savedElse(saved));
   }
   const given = readPurchases(ask.do, { option: 'do', preferences: context.preferences, note: () => undefined });
   if (!given || given.length === 0) return { problems: [SHOPPING_PROBLEMS.unread(ask.do)] };
@@ -284,7 +280,7 @@ export async function answerShopping(
     return { problems: [SHOPPING_PROBLEMS.nothingListed(ask.do, (await context.access?.last()) !== undefined)] };
   const made = ticked(given, project, listed, ask.do, context);
   if ('problems' in made) return made;
-  // Another may have bought some of it meanwhile: what is left is judged by the project as it is then.
+  // Somebody else may have bought some of it in the meantime, so this uses the project as it is at that moment.
   const done = await changeHere<Ticked>(context, 'tick', (now) => {
     const result = ticked(given, now, listed, ask.do, context);
     if ('problems' in result) return { result };
@@ -300,9 +296,14 @@ export async function answerShopping(
   return replyOf(done.project, listed, by, context, done.result.ticks);
 }
 
+/** What isn't worked out yet, for readers who can't type it in. */
+function untyped(listed: Listed): Listed {
+  const { notGiven, unread } = listed;
+  return { ...listed, notGiven: [], unread: [...notGiven.map(({ what }) => what), ...unread] };
+}
+
 type Ticked = { readonly ticks: readonly Tick[] } | Problems;
 
-/** What all that is told comes to, by what of the list is left. */
 function ticked(
   given: readonly ParsedPurchase[],
   project: Project,
@@ -368,7 +369,7 @@ function replyOf(
   });
 }
 
-/** A problem of one purchase, its fix the whole line with that purchase mended. */
+/** The fix becomes the whole line with this purchase corrected. */
 function mended(problem: Problem, purchase: string, line: string): Problem {
   const { fix } = problem;
   return fix === undefined || fix === WHOLE_LIST ? problem : { ...problem, fix: line.replace(purchase, () => fix) };
@@ -385,7 +386,7 @@ function lotCautions({ shopping }: Project): readonly Caution[] {
 export default defineCommand({
   group: 'project',
   name: 'shopping',
-  summary: 'Everything to buy for the job; tick off what is bought, opened, returned',
+  summary: 'Everything to buy for the job; tick off what you bought, opened or returned',
   phrases: [
     'whats my shopping list',
     'what do i need to buy',
@@ -457,7 +458,10 @@ export default defineCommand({
       },
       (typed) => read(typed.trim()),
     ),
-    by: choice(['stage', 'aisle'], { summary: 'Grouped as the job goes or as the shop does', standard: 'stage' }),
+    by: choice(['stage', 'aisle'], {
+      summary: 'Grouped by stage of the job or by aisle of the store',
+      standard: 'stage',
+    }),
   }),
   examples: [
     {

@@ -1,4 +1,4 @@
-/** `project show`: the project in use, or another, on one page. */
+/** `project show`: the project in use, or another one, on one page. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -19,7 +19,7 @@ import { ownShareReply } from './share-list.ts';
 export default defineCommand({
   group: 'project',
   name: 'show',
-  summary: 'A project on one page: rooms, picks and kept answers',
+  summary: 'A project on one page: rooms, choices and saved answers',
   phrases: [
     'show my project',
     'what do you have on my house so far',
@@ -81,7 +81,7 @@ export default defineCommand({
     'show me project notes rooms and plank all together',
     'open it up and let me see',
   ],
-  options: z.object({ project: projectOption('Which project; the one in use without it') }),
+  options: z.object({ project: projectOption('Which project; leave it out for the one in use') }),
   examples: [{ ask: 'project show', headline: 'Upstairs flat: 5 rooms, 1 left as it is.' }],
   run: ({ project: name }, context) =>
     withProject(context, async (access) => {

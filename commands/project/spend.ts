@@ -1,14 +1,14 @@
-/** `project spend`: what the job has cost and will cost, stage by stage, against its budget, and who pays. */
+/** `project spend`: what the job has cost and will cost, by stage and against its budget, and who pays. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { sayMoney, sayNumber } from '../../src/input/format.ts';
-import { thingsNamed } from '../../src/input/item-named.ts';
 import { hostZone, sayDay } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
+import { stageNamed } from '../../src/input/parse-progress.ts';
+import { thingsNamed } from '../../src/input/parse-purchases.ts';
+import { type ParsedSpending, readSpending } from '../../src/input/parse-spending.ts';
 import { type Preferences, read } from '../../src/input/reading.ts';
-import { stageNamed } from '../../src/language/old/progress-said.ts';
-import { type ParsedMoney, readMoney } from '../../src/language/old/spent.ts';
 import type { Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS, PAYERS, projectCurrency } from '../../src/project/project-limits.ts';
@@ -30,8 +30,6 @@ import { SPEND, SPEND_PROBLEMS, STAGE_NAMES } from '../../src/text/shopping-text
 import { cents } from '../../src/units/length.ts';
 import { changeHere, projectHere, removeActions, TAKE_BACK } from './project-command.ts';
 import { listOf, talliesOf } from './shopping-needs.ts';
-
-// What a project costs, in words: a table by stage, the budget, who pays, and every entry.
 
 function sayStage(stage: SpendStage): string {
   return stage === 'tools' ? SPEND.tools : stage === 'other' ? SPEND.other : STAGE_NAMES[stage];
@@ -100,7 +98,7 @@ function budgetBlocks(
   return [...(warning === undefined ? [] : [{ kind: 'text', section: 'list', text: warning } as const]), facts];
 }
 
-/** Who pays what of all that is expected: “you $250.00, insurer $1,500.00”. */
+/** For example “you $250.00, insurer $1,500.00”. */
 function sharesSaid(shares: NonNullable<SpendSummary['shares']>, money: (amount: number) => string): string {
   return PAYERS.filter((payer) => payer === 'self' || shares[payer] !== 0)
     .map((payer) => `${SPEND.payers[payer]} ${money(shares[payer])}`)
@@ -116,7 +114,7 @@ function shareBlock({ shares }: SpendSummary, money: (amount: number) => string)
   return [{ kind: 'facts', section: 'list', title: SPEND.sharesTitle, facts }];
 }
 
-/** Only where somebody else pays as well. */
+/** Only if somebody else pays too. */
 function payerBlock({ payers }: SpendSummary, money: (amount: number) => string): readonly Block[] {
   if (PAYERS.every((payer) => payer === 'self' || payers[payer] === 0)) return [];
   const facts = PAYERS.filter((payer) => payers[payer] !== 0).map((payer) => ({
@@ -150,7 +148,7 @@ function entryBlocks({ spend, shopping }: Project, preferences: Preferences): re
   ];
 }
 
-/** Money in other currencies, currency by currency. */
+/** One line per currency. */
 function otherBlock({ spend, shopping }: Project, currency: string, preferences: Preferences): readonly Block[] {
   const all = [...spend.entries, ...shopping.bought.flatMap(({ cost }) => (cost ? [cost] : []))];
   const sums = new Map<string, number>();
@@ -160,20 +158,18 @@ function otherBlock({ spend, shopping }: Project, currency: string, preferences:
   return said.length > 0 ? [{ kind: 'text', section: 'list', text: SPEND.others(said) }] : [];
 }
 
-// From what is told of money to what the project costs: estimate against actual, budget, who pays.
-
 interface SpendAsk {
   readonly do: string;
 }
 
-/** Result data of kind `spend`: whole cents of the asker's currency. */
+/** Whole cents of the user's currency. */
 interface SpendResult extends Result, SpendSummary {
   readonly kind: 'spend';
 }
 
 const TOOLS =
   /(?<![a-z])(?:saws?|drills?|nailers?|knives|knife|hammer|tools?|rent(?:al|ed)?|hire[d]?|vacuum|meter|pads|gloves|bar|scraper|mixer)(?![a-z])/i;
-/** What the old floor goes away in. */
+/** Words for hauling the old floor away. */
 const HAULED =
   /(?<![a-z])(?:dumpsters?|skips?|roll-?offs?|containers?|junk|haul(?:ing|er|age)?|dump fees?|landfill|disposal)(?![a-z])/i;
 const LONGEST_WHAT = 200;
@@ -182,7 +178,11 @@ async function answerSpend(ask: SpendAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
   if ('problems' in project) return project;
   const notes: string[] = [];
-  const given = readMoney(ask.do, { option: 'do', preferences: context.preferences, note: (line) => notes.push(line) });
+  const given = readSpending(ask.do, {
+    option: 'do',
+    preferences: context.preferences,
+    note: (line) => notes.push(line),
+  });
   if (!given) return { problems: [SPEND_PROBLEMS.unread(ask.do)] };
   const listed = await listOf(project, context);
   const tallies = talliesOf(listed, project);
@@ -211,7 +211,11 @@ interface MadeSpend {
   readonly assumed: readonly string[];
 }
 
-function madeOf(given: Exclude<ParsedMoney, { kind: 'show' }>, tallies: readonly Tally[], context: Context): MadeSpend {
+function madeOf(
+  given: Exclude<ParsedSpending, { kind: 'show' }>,
+  tallies: readonly Tally[],
+  context: Context,
+): MadeSpend {
   const { preferences } = context;
   if (given.kind === 'budget') {
     const { price } = given;
@@ -249,7 +253,7 @@ function madeOf(given: Exclude<ParsedMoney, { kind: 'show' }>, tallies: readonly
   };
 }
 
-function coverOf({ payer, of }: ParsedMoney & { readonly kind: 'cover' }, preferences: Preferences): MadeSpend {
+function coverOf({ payer, of }: ParsedSpending & { readonly kind: 'cover' }, preferences: Preferences): MadeSpend {
   const who = SPEND.payers[payer];
   if (of === 'nothing')
     return { said: () => SPEND.coverGone(who), change: (spend) => dropCovers(spend, payer), assumed: [] };
@@ -263,12 +267,12 @@ function coverOf({ payer, of }: ParsedMoney & { readonly kind: 'cover' }, prefer
     'price' in of
       ? sayMoney(of.price.cents, of.price.currency, preferences)
       : 'part' in of
-        ? `${sayNumber(of.part / 100, preferences)} %`
+        ? `${sayNumber(of.part / 100, preferences)}%`
         : of.stages.map((stage) => sayStage(stage).toLowerCase()).join(', ');
   return { said: () => SPEND.cover(who, what), change: (spend) => covers.reduce(addCover, spend), assumed: [] };
 }
 
-/** The stage that something is for: named, or that of the thing of the list it names; tools and the rest apart. */
+/** The stage they name, or that of the item on the list; tools and everything else are stages of their own. */
 function stageOf(what: string, tallies: readonly Tally[]): SpendStage {
   const words = what
     .toLowerCase()
@@ -388,11 +392,14 @@ export default defineCommand({
     'trip to the store, 3 tubes of adhesive 7.98 each and a box of screws 11.20',
     'delivery charge 79 add it to the flooring',
     'how much do i have to play with before i hit the budget',
+    'how much has it cost so far',
+    'how much has the job cost',
+    'costs',
   ],
   options: z.object({
     do: text(
       {
-        summary: '“spent $84.20 on adhesive”, “refund $32.50 carton”, “budget $2500”, “insurer pays 25 %”',
+        summary: '“spent $84.20 on adhesive”, “refund $32.50 carton”, “budget $2500”, “insurer pays 25%”',
         example: 'spent $84.20 on adhesive, insurer',
         standard: 'list',
         colons: 'any',

@@ -1,4 +1,4 @@
-/** `project undo`: takes back the last change of the project in use, or makes it again. */
+/** `project undo`: undoes the last change to the project in use, or redoes it. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -10,7 +10,7 @@ import { doneOr, inProject, projectReply } from './project-command.ts';
 export default defineCommand({
   group: 'project',
   name: 'undo',
-  summary: 'Takes back the last change of your project, one at a time; or “redo”, or “list”',
+  summary: 'Undo the last change to your project, one at a time; or “redo”, or “list”',
   phrases: [
     'undo',
     'undo that',
@@ -75,8 +75,8 @@ export default defineCommand({
     what: choice(['last', 'redo', 'list'], { summary: 'last, redo, or list to see the changes', standard: 'last' }),
   }),
   examples: [
-    { ask: 'project undo', headline: 'Taken back: gap: 1/4 in.' },
-    { ask: 'project undo list', headline: '2 changes can be taken back.' },
+    { ask: 'project undo', headline: 'Undone: gap: 1/4 in.' },
+    { ask: 'project undo list', headline: '2 changes can be undone.' },
   ],
   run: ({ what }, context) =>
     inProject(context, async (project, access) => {
@@ -95,7 +95,7 @@ export default defineCommand({
       }
       const done = await access.turn('tick', (before, stamp) => {
         const turned = what === 'redo' ? redone(before, stamp) : undone(before, stamp);
-        // A helper takes back their own changes only.
+        // A helper can undo only their own changes.
         if (turned && turned.change.by !== stamp.by && before.owner !== stamp.by) return undefined;
         return turned && { project: turned.project, result: turned.change.said };
       });

@@ -1,4 +1,4 @@
-/** `project use`: the project that asks are filled from. */
+/** `project use`: chooses the project that fills in requests. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
@@ -12,7 +12,7 @@ import { ownShareReply } from './share-list.ts';
 export default defineCommand({
   group: 'project',
   name: 'use',
-  summary: 'Takes a project into use: your asks are filled from it; “none” for none',
+  summary: 'Switch to a project, and your questions use its rooms and choices; “none” for none',
   phrases: [
     'switch to the basement project',
     'open the rental',
@@ -61,7 +61,7 @@ export default defineCommand({
       (typed) => read(typed.trim()),
     ),
   }),
-  examples: [{ ask: 'project use Upstairs flat', headline: 'Your asks are filled from “Upstairs flat” now.' }],
+  examples: [{ ask: 'project use Upstairs flat', headline: 'Your questions now use “Upstairs flat”.' }],
   run: ({ project: name }, context) =>
     withProject(context, async (access) => {
       const mine = (await access.mine()).filter(({ state }) => state.kind !== 'deleted');

@@ -29,9 +29,8 @@ import { cautionsOf, type SticksAsk, stickOptions } from './trim-options.ts';
 import { cuttingTable, longerStick, longestPiece, sayBought, sayCost, stockOf } from './trim-pieces.ts';
 import { stickNeeds, toBuy, trimResult } from './trim-results.ts';
 
-// Edges of a floor as pieces, profile by profile: each profile is cut from sticks of its own.
+// Each profile is cut from sticks of its own.
 
-/** What `trim edges` reads. */
 interface EdgesAsk extends SticksAsk {
   readonly doorways: readonly EdgeDoorway[];
   readonly floor: Length;
@@ -48,7 +47,6 @@ interface Edge {
   readonly doorway: EdgeDoorway | undefined;
 }
 
-/** A profile's sticks. */
 interface ProfilePlan {
   readonly profile: Profile;
   readonly task: StickTask;
@@ -79,7 +77,7 @@ function edgesOf({ doorways, stairs, floor, level }: EdgesAsk): readonly Edge[] 
   ];
 }
 
-/** The plans of all profiles, better and better: each yield has every profile. */
+/** Each yield has the plans of all profiles, one of them improved. */
 async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): AsyncGenerator<readonly ProfilePlan[]> {
   const profiles = [...new Set(edges.map(({ profile }) => profile))];
   const plans = new Map<Profile, ProfilePlan>();
@@ -103,8 +101,6 @@ async function* profilePlans(edges: readonly Edge[], ask: EdgesAsk): AsyncGenera
   }
 }
 
-// From the options of `trim edges` to its answers.
-
 async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Outcome> {
   const saying = sayingOf(context);
   const edges = edgesOf(ask);
@@ -125,7 +121,7 @@ async function* answerEdges(ask: EdgesAsk, context: Context): AsyncGenerator<Out
   for await (const plans of profilePlans(edges, ask)) yield replyOf(ask, edges, plans, saying, context);
 }
 
-/** How lengths are said: in the units that the doorways or the stairs were typed in, else by habit. */
+/** Uses the units in which the doorways or the stairs were typed, otherwise the user's own. */
 function sayingOf({ optionTexts, preferences }: Context): Saying {
   const unit = unitIn(optionTexts.get('doorways') ?? '') ?? unitIn(optionTexts.get('stairs') ?? '');
   return { units: unit === undefined ? preferences.units : unitsOf(unit), decimal: preferences.decimal };
@@ -143,6 +139,7 @@ function replyOf(
   const bought = sum(({ sticks }) => sticks.filter(({ stock }) => ask.stock.items[stock]?.have === undefined).length);
   const counts = plans.map(({ profile, task }) => [profile, task.pieces.length] as const);
   return reply({
+    reasons: [{ entry: 'which-transition' }],
     headline: EDGES.headline(
       counts,
       bought,
@@ -226,7 +223,6 @@ function replyOf(
   });
 }
 
-/** The profile of each doorway, the steps together, and how high jambs are undercut. */
 function edgeLines(ask: EdgesAsk, edges: readonly Edge[], saying: Saying): readonly string[] {
   const most = ask.stairs.count > 0 ? 2 : 3;
   const doorways = edges.filter(({ doorway }) => doorway);
@@ -336,7 +332,7 @@ export default defineCommand({
   options: z.object({
     doorways: text(
       {
-        summary: 'Width, what lies beyond, its height: “bath 30 in to tile 1/2 in; closet 24 in to carpet”',
+        summary: 'Width, what’s beyond it, and its height: “bath 30 in to tile 1/2 in; closet 24 in to carpet”',
         example: 'bath 30 in to tile 1/2 in',
         colons: 'any',
         standard: 'none',
@@ -344,7 +340,7 @@ export default defineCommand({
       readEdgeDoorways,
     ),
     floor: length({
-      summary: 'Height of your floor with its pad',
+      summary: 'Thickness of your floor with its pad',
       standard: '5/16 in',
       record: FLOOR_HEIGHT,
       metric: '8 mm',
@@ -365,7 +361,7 @@ export default defineCommand({
     kerf: stickOptions.kerf,
     'end-trim': stickOptions['end-trim'],
     level: length({
-      summary: 'Heights that count as level',
+      summary: 'Height difference that still counts as level',
       standard: '1/8 in',
       record: LEVEL_FLOORS,
       metric: '3 mm',

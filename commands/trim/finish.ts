@@ -53,14 +53,16 @@ import { cautionsOf, type StudsAsk, studOptions, trimThickness, type WallsAsk, w
 import type { FinishResult } from './trim-results.ts';
 import { requestedWalls, trimFormat } from './trim-walls.ts';
 
-// What finishing trim takes: nails, caulk, filler, primer and paint, none of them rounded up.
+// Amounts aren't rounded up here: the shopping list adds them to other needs first.
 
-/** US fluid ounces in a litre: 231 in³ a gallon of 128 (NIST Handbook 44, appendix C). */
+/** US fluid ounces per liter: 231 in³ in a gallon of 128 (NIST Handbook 44, appendix C). */
 const OUNCES_PER_LITRE = 128 / 3.785411784;
 /** Paint is sold by the quart (almanac.com, as PAINT_COVERAGE); metric cans differ. */
 const LITRES_PER_QUART = 32 / OUNCES_PER_LITRE;
+/** The half-pint tub that wood filler is commonly sold in, and its metric neighbor (from memory), in liters. */
+const FILLER_TUB = { imperial: 8 / OUNCES_PER_LITRE, metric: 0.25 } as const;
 
-/** Exact amounts: nails by number, the bead's length and diameter in ticks, the rest in litres. */
+/** Nails by number, the bead's length and diameter in ticks, the rest in liters. */
 interface Finishing {
   readonly nails: number;
   readonly nail: Length;
@@ -92,15 +94,13 @@ function finishNeeds(finishing: Finishing, saying: Saying): readonly Need[] {
       size: tube,
       ...NEEDS.tube(given),
     }),
-    ...liquid('wood filler', NEEDS.filler, 'caulk', filler),
+    ...liquid('wood filler', NEEDS.filler, 'caulk', filler, { size: tubOf(saying), ...NEEDS.tub(sayTub(saying)) }),
     ...liquid('trim primer', NEEDS.trimPrimer, 'paint', primer, can),
     ...liquid('trim paint', NEEDS.paint, 'paint', paint, can),
   ];
 }
 
-// From the options of `trim finish` to its answer.
-
-/** What `trim finish` reads. `nail` undefined: worked out. Coverage in m² a litre, the tube in litres. */
+/** Coverage in m² per liter, the tube in liters; the nail is computed if `nail` is undefined. */
 interface FinishAsk extends WallsAsk, StudsAsk {
   readonly thickness: Length;
   readonly height: Length;
@@ -154,6 +154,7 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
     fillerLitres: filler,
   };
   return reply({
+    reasons: [{ entry: 'nail-length', figure: size }],
     headline: FINISH.headline(nails, size, tubes, sayVolume(litres(ask.coats), saying)),
     lines: [
       FINISH.lengthLine(sayLength(ticks(length), saying), nails / per),
@@ -185,7 +186,15 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
               sayLength(ticks(Math.floor(beadLength(tube, bead))), saying),
             ),
           },
-          { label: FINISH.filler, value: FINISH.fillerValue(saySmallVolume(filler, saying), nails) },
+          {
+            label: FINISH.filler,
+            value: FINISH.fillerValue(
+              Math.ceil(filler / tubOf(saying)),
+              sayTub(saying),
+              saySmallVolume(filler, saying),
+              nails,
+            ),
+          },
           { label: FINISH.primer, value: coat(ask.primer) },
           { label: FINISH.paint, value: coat(ask.coats) },
         ],
@@ -204,7 +213,7 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
   });
 }
 
-/** Fumes come first: most of this work is caulk, filler and paint. */
+/** Fumes come first, because most of this work is caulk, filler and paint. */
 function finishCautions(): readonly Caution[] {
   const all = cautionsOf('painting', 'nailing', 'sanding');
   const first = ['fumes', 'hidden-lines'];
@@ -212,18 +221,26 @@ function finishCautions(): readonly Caution[] {
   return [...all].sort((a, b) => rank(a) - rank(b));
 }
 
-/** A nail as one types it, never shorter than needed. */
+/** The way a user would type it; rounded up in metric, so that it's never too short. */
 function typeable(nail: Length, saying: Saying): string {
   return saying.units === 'metric' ? `${roundUp(nail / TICKS_PER_MM)} mm` : `${nail / TICKS_PER_INCH} in`;
 }
 
-/** Litres, or quarts to a tenth. */
+/** In quarts, to a tenth, outside metric. */
 function sayVolume(litres: number, saying: Saying): string {
   if (saying.units === 'metric') return `${sayNumber(litres, saying, 1)} L`;
   return `${sayNumber((litres * OUNCES_PER_LITRE) / 32, saying, 1)} qt`;
 }
 
-/** Millilitres, or fluid ounces to a tenth. */
+function tubOf(saying: Saying): number {
+  return FILLER_TUB[saying.units === 'metric' ? 'metric' : 'imperial'];
+}
+
+function sayTub(saying: Saying): string {
+  return saying.units === 'metric' ? '250 ml' : '8 fl oz';
+}
+
+/** In fluid ounces, to a tenth, outside metric. */
 function saySmallVolume(litres: number, saying: Saying): string {
   if (saying.units === 'metric') return `${sayNumber(litres * 1000, saying, 0)} ml`;
   return `${sayNumber(litres * OUNCES_PER_LITRE, saying, 1)} fl oz`;
@@ -326,7 +343,11 @@ export default defineCommand({
       most: inches(2),
     }),
     nail: text(
-      { summary: 'Nails you have; else their length is worked out', example: '2 in', standard: 'computed' },
+      {
+        summary: 'Length of the nails you have; leave it out to get the right length',
+        example: '2 in',
+        standard: 'computed',
+      },
       readNail,
     ),
     'nails-per-stud': count({
@@ -338,7 +359,7 @@ export default defineCommand({
     }),
     ...studOptions,
     bead: length({
-      summary: 'Bead of caulk',
+      summary: 'Width of the caulk bead',
       standard: '1/8 in',
       record: CAULK_BEAD,
       metric: '3 mm',
@@ -364,7 +385,7 @@ export default defineCommand({
         example: '350 sq ft per gallon',
         standard: '350 sq ft per gallon',
         record: PAINT_COVERAGE,
-        metric: '9 m² per litre',
+        metric: '9 m² per liter',
       },
       readCoverage,
     ),
@@ -372,11 +393,11 @@ export default defineCommand({
   examples: [
     {
       ask: `finish room: 12' x 14', doors: 32 in on wall 2`,
-      headline: '88 nails of 2", 1 tube of caulk, 0.4 qt of paint.',
+      headline: '88 nails (2"), 1 tube of caulk, 0.4 qt of paint.',
     },
     {
-      ask: 'finish room: 3,6 x 4,2 m, doors: 800 mm on wall 1, thickness: 15 mm, coverage: 10 m² per litre',
-      headline: '88 nails of 50 mm, 1 tube of caulk, 0.3 L of paint.',
+      ask: 'finish room: 3,6 x 4,2 m, doors: 800 mm on wall 1, thickness: 15 mm, coverage: 10 m² per liter',
+      headline: '88 nails (50 mm), 1 tube of caulk, 0.3 L of paint.',
     },
   ],
   run: (options, context) => answerFinish(options, context),

@@ -1,4 +1,4 @@
-/** `trim list`: the sticks of baseboard to buy for the rooms, each piece with its cuts, and saw marks stick by stick. */
+/** `trim list`: the sticks of baseboard to buy, each piece with its cuts, and saw marks stick by stick. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
@@ -26,16 +26,12 @@ import {
 import { cornerTable, pieceTable, stickNeeds, toBuy, trimResult } from './trim-results.ts';
 import { type RequestedWalls, requestedWalls, trimFormat } from './trim-walls.ts';
 
-// How sticks are cut, better and better: the one place that says by what.
-
-/** A first plan at once, then better or proved ones; the last stands. */
+/** Yields a first plan at once, then better ones or the proof that it's the best; the last one is final. */
 export function stickPlans(task: StickTask): AsyncIterable<StickPlan> {
   return cutSticks(task);
 }
 
-// From the options of `trim list` to its answers: a first plan of sticks at once, then better or proved ones.
-
-/** An answer carries no more pictures than this; the tables have everything. */
+/** Pictures per answer; the tables still list everything. */
 const MOST_SHEETS = 16;
 
 async function* answerList(ask: ListAsk, context: Context): AsyncGenerator<Outcome> {
@@ -108,6 +104,7 @@ function replyOf(
     cautions: cautionsOf('nailing'),
     sources: TRIM_FIGURES.map(({ source }) => source),
     actions: nextAsks(ask, context),
+    reasons: [{ entry: 'cope-or-miter' }],
     data: trimResult(
       {
         stock: ask.stock,
@@ -129,7 +126,7 @@ function replyOf(
   });
 }
 
-/** Coping instead of mitring, and the other trim commands for the same walls. */
+/** Coping instead of mitering, and the other trim commands for the same walls. */
 function nextAsks(ask: ListAsk, context: Context): readonly Action[] {
   return [
     ...(ask['inside-joint'] === 'cope'
@@ -143,7 +140,7 @@ function nextAsks(ask: ListAsk, context: Context): readonly Action[] {
 export default defineCommand({
   group: 'trim',
   name: 'list',
-  summary: 'Sticks of baseboard to buy, every piece with its cuts, and saw marks stick by stick',
+  summary: 'Sticks of baseboard to buy, each piece with its cuts, and where to mark each stick',
   phrases: [
     'how much baseboard do i need for a 12x14 room',
     'baseboard for 3 bedrooms, sticks of 8 ft',

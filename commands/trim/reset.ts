@@ -1,4 +1,4 @@
-/** `trim reset`: labels for old baseboards to be set again, and what that costs beside replacing them or adding shoe. */
+/** `trim reset`: labels for old baseboard that goes back up, and the cost compared with new baseboard or adding shoe. */
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
@@ -19,9 +19,6 @@ import { requestedPieces, sayBought, sayCost } from './trim-pieces.ts';
 import { type ResetResult, stickNeeds, toBuy } from './trim-results.ts';
 import { type RequestedWalls, requestedWalls, trimFormat } from './trim-walls.ts';
 
-// From the options of `trim reset` to its answer.
-
-/** What `trim reset` reads. */
 interface ResetAsk extends ListAsk {
   readonly shoe: ParsedStock;
   readonly 'shoe-thickness': Length;
@@ -29,7 +26,7 @@ interface ResetAsk extends ListAsk {
   readonly breaks: number;
 }
 
-/** A first answer at once, then the one with the cheapest sticks. */
+/** Yields an answer at once, then one with the cheapest sticks. */
 async function* answerReset(ask: ResetAsk, context: Context): AsyncGenerator<Outcome> {
   const ways = requestedWays(ask, context);
   if ('problems' in ways) {
@@ -147,7 +144,7 @@ function replyOf(
   });
 }
 
-/** The pieces of the longest boards: should fewer or shorter ones break, it costs less. */
+/** The most that could break: if fewer or shorter boards do, it costs less. */
 function longestBoards(
   task: StickTask,
   pieces: readonly { readonly id: string; readonly wall: string; readonly from: number; readonly to: number }[],
@@ -201,7 +198,7 @@ function labelBlocks(boards: readonly Board[], saying: Saying): readonly Block[]
 export default defineCommand({
   group: 'trim',
   name: 'reset',
-  summary: 'Labels to set old baseboards again, and the cost beside new ones or a shoe',
+  summary: 'Put the old baseboards back: a label for each, and the cost next to new ones or adding shoe',
   phrases: [
     'i want to put my old baseboards back, help me label them',
     'reuse existing baseboards or buy new, which costs less',
@@ -268,7 +265,7 @@ export default defineCommand({
     ...listOptions,
     shoe: text(
       {
-        summary: 'Sticks of shoe moulding, as stock',
+        summary: 'Sticks of shoe molding, written like stock',
         example: '8 ft $3.98',
         standard: '8 ft; 12 ft; 16 ft',
         metric: '2.4 m; 3 m; 4.2 m',
@@ -285,7 +282,12 @@ export default defineCommand({
       least: millimetres(2),
       most: inches(2),
     }),
-    breaks: percent({ summary: 'Share of boards that break', standard: '10 %', record: BREAKS, example: '15 %' }),
+    breaks: percent({
+      summary: 'Share of the boards likely to break',
+      standard: '10%',
+      record: BREAKS,
+      example: '15%',
+    }),
   }),
   examples: [
     {
@@ -293,7 +295,7 @@ export default defineCommand({
       headline: '5 boards to label and set again; expect 1 to break (1 to 2).',
     },
     {
-      ask: `reset room: living 12' x 15'; hall 4' x 11', doors: 32 in on wall 2 of living; 30 in on wall 1 of hall, breaks: 25 %`,
+      ask: `reset room: living 12' x 15'; hall 4' x 11', doors: 32 in on wall 2 of living; 30 in on wall 1 of hall, breaks: 25%`,
       headline: '10 boards to label and set again; expect 3 to break (1 to 3).',
     },
   ],

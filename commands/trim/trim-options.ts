@@ -15,7 +15,7 @@ import {
 } from '../../src/figures/trim-figures.ts';
 import { choice, length, room, text } from '../../src/input/options.ts';
 import { type ParsedStock, readStock } from '../../src/input/parse-stock.ts';
-import type { ParsedRooms } from '../../src/input/readings-made.ts';
+import type { ParsedRooms } from '../../src/input/reading.ts';
 import { readAngle, readCorners } from '../../src/input/rooms/parse-corners.ts';
 import { readBays, readDoors } from '../../src/input/rooms/parse-openings.ts';
 import type { Caution } from '../../src/reply/reply.ts';
@@ -25,12 +25,11 @@ import { inches, type Length, millimetres, ticks } from '../../src/units/length.
 
 const nothing = ticks(0);
 
-/** The steepest setting that any saw is told with, and the least. */
+/** Degrees: the least and the most that `saw-reach` accepts. Common practice. */
 const REACH = { least: 1, most: 80 } as const;
 
-/** Walls and what interrupts them. */
 export const wallOptions = {
-  room: room({ summary: 'Rooms by their sides, or a walk round the walls; several with ;' }),
+  room: room({ summary: 'Rooms by their sides, or a walk around the walls, with ; between rooms' }),
   doors: text(
     {
       summary: "Doors: “2 doors 32 in”, or “32 in on wall 2, 3' from the left”",
@@ -41,7 +40,7 @@ export const wallOptions = {
     readDoors,
   ),
   casing: length({
-    summary: 'Width of the casing at each side of a door',
+    summary: 'Width of the casing on each side of a door',
     standard: '2 1/4 in',
     record: CASING_WIDTH,
     metric: '60 mm',
@@ -60,7 +59,7 @@ export const wallOptions = {
   ),
   corners: text(
     {
-      summary: 'Corners measured: “corner 3: 88.5”, between walls 3 and 4',
+      summary: 'Corners you measured: “corner 3: 88.5” is between walls 3 and 4',
       example: 'corner 3: 88.5',
       colons: 'any',
       standard: 'square',
@@ -70,10 +69,9 @@ export const wallOptions = {
   ),
 };
 
-/** Where the studs are. */
 export const studOptions = {
   'stud-spacing': length({
-    summary: 'Studs, centre to centre',
+    summary: 'Stud spacing, center to center',
     standard: '16 in',
     record: STUD_SPACING,
     metric: '400 mm',
@@ -82,7 +80,7 @@ export const studOptions = {
     most: inches(48),
   }),
   'first-stud': length({
-    summary: 'First stud from the left end of a wall',
+    summary: 'From the left end of a wall to the first stud',
     standard: '16 in',
     record: STUD_SPACING,
     metric: '400 mm',
@@ -102,11 +100,10 @@ export const trimThickness = length({
   most: inches(3),
 });
 
-/** Sticks and the saw. */
 export const stickOptions = {
   stock: text(
     {
-      summary: 'Sticks: “8 ft $7.98; 12 ft $12.48; have 3 x 8 ft”',
+      summary: 'Sticks on sale: “8 ft $7.98; 12 ft $12.48; have 3 x 8 ft”',
       example: '8 ft $7.98; 12 ft $12.48',
       standard: '8 ft; 12 ft; 16 ft',
       record: STICKS,
@@ -115,7 +112,7 @@ export const stickOptions = {
     readStock,
   ),
   kerf: length({
-    summary: 'What the saw takes',
+    summary: 'Width of the saw’s cut',
     standard: '1/8 in',
     record: SAW_KERF,
     metric: '3 mm',
@@ -124,7 +121,7 @@ export const stickOptions = {
     most: inches(0.5),
   }),
   'end-trim': length({
-    summary: 'Cut off each stick first, to square it',
+    summary: 'How much to cut off each stick first to square it',
     standard: '0',
     record: END_TRIM,
     example: '1/2 in',
@@ -133,11 +130,10 @@ export const stickOptions = {
   }),
 };
 
-/** How corners and ends are cut. */
 const cuttingOptions = {
   thickness: trimThickness,
   'inside-joint': choice(['miter', 'cope', 'mitre'], {
-    summary: 'Inside corners: miter or cope; out of square ones are coped',
+    summary: 'Inside corners: miter or cope; corners out of square are coped',
     standard: 'miter',
     record: JOINTS,
     example: 'cope',
@@ -157,10 +153,7 @@ const cuttingOptions = {
   ),
 };
 
-/** Everything that `trim list` takes. */
 export const listOptions = { ...wallOptions, ...stickOptions, ...cuttingOptions, ...studOptions };
-
-// What trim commands read: exact values by option.
 
 export interface WallsAsk {
   readonly room: ParsedRooms;
@@ -187,8 +180,6 @@ export interface ListAsk extends WallsAsk, StudsAsk, SticksAsk {
   readonly 'glue-up': Length;
   readonly 'saw-reach': number;
 }
-
-// The cautions of a trim answer: those of its tasks, each once.
 
 export function cautionsOf(...tasks: readonly CautionTask[]): readonly Caution[] {
   const all = worded(tasks.flatMap((task) => cautionsFor(task)));

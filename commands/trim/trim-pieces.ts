@@ -1,4 +1,4 @@
-/** From walls to pieces of trim and the sticks to cut them from; Problems where saw or sticks do not reach. */
+/** From walls to pieces of trim and the sticks to cut them from; Problems if they're beyond the saw or the sticks. */
 
 import type { Context, Problems } from '../../src/chat/command.ts';
 import { sayDegrees } from '../../src/drawing/elevation.ts';
@@ -23,16 +23,15 @@ import {
 import type { ListAsk, SticksAsk } from './trim-options.ts';
 import { type RequestedWalls, trimFormat } from './trim-walls.ts';
 
-/** More pieces than a home has: a slip of a unit has them. */
+/** No home has more; beyond that, a unit is probably wrong. */
 const MOST_PIECES = 400;
 
-/** Pieces with what they are cut from. */
 export interface RequestedPieces {
   readonly pieces: readonly TrimPiece[];
   readonly task: StickTask;
 }
 
-/** Stock as it is bought; without prices the least length is, so that a length in its unit stands for its price. */
+/** Without prices, sticks cost their length, so that the search minimizes the length to buy. */
 export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
   const priced = stock.currency !== undefined;
   const unit = lengthUnit(stock);
@@ -43,7 +42,7 @@ export function stockOf({ stock }: Pick<SticksAsk, 'stock'>): readonly Stock[] {
   }));
 }
 
-/** The ticks that stand for a cent where no prices are told: the longest length that all sticks on sale are whole times of, at least 1/16 in. */
+/** Ticks per cent of that stand-in price: the greatest length that divides all lengths on sale, but at least 1/16 in. */
 function lengthUnit({ items }: ParsedStock): number {
   const lengths = items.flatMap(({ length, have }) => (have === undefined ? [length] : []));
   return Math.max(TICKS_PER_INCH / 16, lengths.reduce<number>(greatestCommonDivisor, 0));
@@ -53,7 +52,7 @@ function greatestCommonDivisor(a: number, b: number): number {
   return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
 
-/** The longest piece that a bought stick gives: all of it but the end trim. */
+/** The longest stick on sale, less the end trim. */
 export function longestPiece({ stock, 'end-trim': endTrim }: SticksAsk): Length {
   const bought = stock.items.filter(({ have }) => have === undefined);
   return ticks(Math.max(...bought.map(({ length }) => length)) - endTrim);
@@ -117,15 +116,13 @@ function problemsOf(
   return problems;
 }
 
-/** A whole foot or half a metre that holds the length and what its ends add. */
+/** A whole foot, or half a meter in metric, that holds the length and what its ends add. */
 export function longerStick(length: number, { units }: Saying): Length {
   const step = units === 'metric' ? millimetres(500) : TICKS_PER_FOOT;
   return ticks((Math.floor(length / step) + 2) * step);
 }
 
-// What a plan of sticks comes to in words: the headline, what to buy, how sure it is, and the cutting list.
-
-/** How often each stock is used, by its place in the list. */
+/** `stock` is an index into the task's stock list. */
 function uses({ sticks }: StickPlan, task: StickTask): readonly { readonly stock: number; readonly count: number }[] {
   return task.stock
     .map((_, stock) => ({ stock, count: sticks.filter((stick) => stick.stock === stock).length }))
@@ -133,7 +130,7 @@ function uses({ sticks }: StickPlan, task: StickTask): readonly { readonly stock
     .sort((a, b) => (task.stock[b.stock]?.length ?? 0) - (task.stock[a.stock]?.length ?? 0));
 }
 
-/** Money in words where prices were told. */
+/** Undefined without prices. */
 export function sayCost(amount: number, { currency }: ParsedStock, saying: Saying): string | undefined {
   return currency === undefined ? undefined : sayMoney(cents(amount), currency, saying);
 }
@@ -147,7 +144,6 @@ export function boughtHeadline(plan: StickPlan, task: StickTask, given: ParsedSt
   );
 }
 
-/** The sticks of a plan in words: how many of which length. */
 export function sayBought(plan: StickPlan, task: StickTask, given: ParsedStock, saying: Saying): string {
   return uses(plan, task)
     .map(({ stock, count }) => {
@@ -158,7 +154,7 @@ export function sayBought(plan: StickPlan, task: StickTask, given: ParsedStock, 
     .join('; ');
 }
 
-/** Sticks, cost, leftovers and how sure; `facts` come between. */
+/** `facts` go in the middle. */
 export function boughtFacts(
   plan: StickPlan,
   task: StickTask,
@@ -195,7 +191,7 @@ export function boughtFacts(
   };
 }
 
-/** Each stick with its saw marks, one number after another. */
+/** Saw marks are measured from the start of the stick, so that errors don't add up. */
 export function cuttingTable(
   { sticks }: StickPlan,
   task: StickTask,
@@ -213,8 +209,6 @@ export function cuttingTable(
   return { kind: 'table', section: 'cuts', title, columns: TRIM.cutColumns, rows };
 }
 
-// What goes with a list of trim: how doubtful things were taken, and the steps that its cuts ask for.
-
 export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[], glue: boolean): Block {
   return {
     kind: 'steps',
@@ -231,7 +225,10 @@ export function stepsBlock(pieces: readonly TrimPiece[], sticks: readonly Stick[
   };
 }
 
-/** Studs where joints lean on them, corners coped for being out of square, and rooms whose corners do not make a full turn. */
+/**
+ * Studs where joints need one behind them, corners coped because they're out of square, and rooms whose corners don't add up to
+ * a full turn.
+ */
 export function notesOf(
   ask: ListAsk,
   { walls }: RequestedWalls,
@@ -257,7 +254,7 @@ export function notesOf(
   ];
 }
 
-/** What was not told and bears on lengths or on what to buy. */
+/** Values assumed that affect lengths or what to buy. */
 function takenNote(ask: ListAsk, { optionTexts }: Context, saying: Saying): readonly string[] {
   const { takenValues } = TRIM_NOTES;
   const values = [

@@ -1,4 +1,4 @@
-/** Trim as result data: plain numbers that outside checkers read. */
+/** Trim as result data: plain numbers, so that checkers outside this code can read them. */
 
 import { sayDegrees, sayEnd, type TrimShown } from '../../src/drawing/elevation.ts';
 import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
@@ -13,13 +13,12 @@ import { type Cut, sawSetting, type TrimWall, wallName } from '../../src/trim/wa
 import { type Length, TICKS_PER_INCH, ticks } from '../../src/units/length.ts';
 
 /**
- * Result data of kind `trim`; lengths in ticks, money in cents, 0 where no price was told. `corners` are the interior
- * angles at the left and the right end of a wall as one faces it, `left` and `right` of a piece the same way.
+ * Lengths in ticks, money in cents, 0 without prices. `corners` are the interior angles at the left and right end of a wall for
+ * somebody facing it; `left` and `right` of a piece are meant the same way.
  */
 export interface TrimResult extends Result {
   readonly kind: 'trim';
   readonly ticksPerInch: number;
-  /** How its lengths are said. */
   readonly units: Units;
   readonly kerf: number;
   readonly endTrim: number;
@@ -36,7 +35,6 @@ export interface TrimResult extends Result {
     readonly length: number;
     readonly left: Cut;
     readonly right: Cut;
-    /** In words, for pieces of several profiles. */
     readonly profile?: string;
   }[];
   readonly sticks: readonly Stick[];
@@ -46,7 +44,6 @@ export interface TrimResult extends Result {
   readonly proven: boolean;
 }
 
-/** What a result is made of besides its plan. */
 interface TrimParts extends Pick<TrimResult, 'walls' | 'pieces' | 'glueUp'> {
   readonly stock: ParsedStock;
   readonly kerf: Length;
@@ -86,7 +83,7 @@ export function trimResult(parts: TrimParts, { sticks, cents, bound, proven }: S
   };
 }
 
-/** Result data of kind `finish`; volumes in litres, paint without primer. */
+/** Volumes in liters; paint doesn't include primer. */
 export interface FinishResult extends Result {
   readonly kind: 'finish';
   readonly nails: number;
@@ -95,27 +92,26 @@ export interface FinishResult extends Result {
   readonly fillerLitres: number;
 }
 
-/** Result data of kind `reset`; lengths in ticks, money in cents, 0 where no price was told. */
+/** Lengths in ticks, money in cents, 0 without prices. */
 export interface ResetResult extends Result {
   readonly kind: 'reset';
   readonly ticksPerInch: number;
   readonly boards: readonly { readonly label: string; readonly wall: string; readonly length: number }[];
-  /** Boards that are expected to break, and the range. */
+  /** Boards expected to break. */
   readonly broken: number;
   readonly brokenRange: readonly [least: number, most: number];
   readonly cents: { readonly reset: number; readonly replace: number; readonly shoe: number };
 }
 
-// Sticks of a plan as something to buy; what is at hand is not.
+// What they already have isn't on the list.
 
-/** What the sticks are of. */
 interface SticksOf {
   readonly item: string;
   readonly label: string;
   readonly stage: Stage;
 }
 
-/** One need a stock length, the longest first. */
+/** One need per stock length, the longest first. */
 export function stickNeeds(
   { sticks }: StickPlan,
   { items }: ParsedStock,
@@ -139,14 +135,11 @@ export function stickNeeds(
     });
 }
 
-/** The needs of a reply, where there are any. */
 export function toBuy(needs: readonly Need[]): { readonly needs?: readonly Need[] } {
   return needs.length > 0 ? { needs } : {};
 }
 
-// The tables of a trim answer: each piece with its cuts, each wall with its corners.
-
-/** Pieces in the order of the walls, with the stick that each comes from. */
+/** In the order of the walls, with the stick each piece comes from. */
 export function pieceTable({ walls, pieces }: TrimShown, { sticks }: StickPlan, saying: Saying): Block {
   const stickOf = new Map(sticks.flatMap((stick, i) => stick.pieces.map((id) => [id, String(i + 1)] as const)));
   const rows = walls.flatMap((wall) =>
@@ -163,7 +156,7 @@ export function pieceTable({ walls, pieces }: TrimShown, { sticks }: StickPlan, 
   return { kind: 'table', section: 'list', title: TRIM.pieceTitle, columns: TRIM.pieceColumns, rows };
 }
 
-/** Walls with the angle at either corner and the saw's setting for it. */
+/** With the saw's setting for the angle at either corner. */
 export function cornerTable(walls: readonly TrimWall[], saying: Saying): Block {
   const say = (interior: number): string =>
     interior === 180

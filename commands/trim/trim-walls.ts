@@ -1,4 +1,4 @@
-/** From rooms, doors, bays and corners to walls with their stretches of trim; Problems where they do not go together. */
+/** From rooms, doors, bays and corners to walls with their stretches of trim; Problems if they don't go together. */
 
 import type { Context, Problems } from '../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../src/input/format.ts';
@@ -33,9 +33,9 @@ import { ticks } from '../../src/units/length.ts';
 import { readInTime } from '../../src/workers/time-limits.ts';
 import type { WallsAsk } from './trim-options.ts';
 
-// Doors, bays and corners as one would type them: for fixes, which tell the sound ones again.
+// Doors, bays and corners written the way a user would type them, because a fix repeats those that were fine.
 
-/** A door, or the width alone where `place` is left out. */
+/** Without `place`, only the width. */
 function doorAsTyped({ width, room, wall, at }: Door, saying: Saying, place = true): string {
   const size = sayLength(width, saying);
   if (!place || wall === undefined) return size;
@@ -53,20 +53,19 @@ function cornerAsTyped({ room, wall, interior }: MeasuredCorner): string {
   return `corner ${wall}${room === undefined ? '' : ` of ${room}`}: ${interior}`;
 }
 
-/** All told but those left out, some in other words; the word for none where nothing stays. */
+/** Items for which `say` returns undefined are left out; `none` is the word to type if nothing remains. */
 function asTyped<T>(given: readonly T[], say: (one: T, index: number) => string | undefined, none: string): string {
   const parts = given.flatMap((one, i) => say(one, i) ?? []);
   return parts.length === 0 ? none : parts.join('; ');
 }
 
-// Areas joined to a room with `+`: where they open into it is not told, so trim cannot tell wall from
-// opening.
+// For an area added with `+`, nobody knows where it opens into the room, so trim can't tell wall from opening.
 
-/** From the sign to the next area, the next corner left out, or the next room. */
+/** Matches from the sign up to the next area, a cut-out corner, or the next room. */
 const JOINED =
   /[\s,]{0,40}(?:\+|\bplus\b)[^;\n+]*?(?<!\s)(?=\s+(?:-|–|minus|less|without)\s*\d|\s*(?:[;\n+]|\bplus\b|$))/gi;
 
-/** A Problem for each joined area; the fix tells all of them as bays with square sides, each on a wall that is longer. */
+/** The fix for each turns all of them into bays with square sides, each on a wall that is long enough. */
 function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, saying: Saying): Problem[] {
   const joined = rooms.filter(({ name }) => context.assumed.includes(laidByItself(name)));
   const bays = joined.flatMap((area) => {
@@ -84,7 +83,6 @@ function joinedProblems({ room: { rooms }, bay }: WallsAsk, context: Context, sa
   );
 }
 
-/** Walls of an ask with what interrupts them, and how doubtful things were taken. */
 export interface RequestedWalls {
   readonly walls: readonly TrimWall[];
   readonly openings: readonly WallOpening[];
@@ -92,7 +90,7 @@ export interface RequestedWalls {
   readonly assumed: readonly string[];
 }
 
-/** How this ask's lengths are said: in the units its rooms were typed in. */
+/** Uses the units in which the rooms were typed. */
 export function trimFormat(ask: Pick<WallsAsk, 'room'>, context: Context): Saying {
   return { units: ask.room.units, decimal: context.preferences.decimal };
 }
