@@ -72,10 +72,10 @@ const GONE: readonly (number | string)[] = [
 export function refused(cause: unknown): Refused {
   if (!(cause instanceof Error) || !('status' in cause) || typeof cause.status !== 'number') return 'unknown';
   const { status } = cause;
-  if (!('code' in cause)) return status >= 500 ? 'content' : 'unknown';
-  const { code } = cause;
+  const code = 'code' in cause ? cause.code : undefined;
   if (code === RESTJSONErrorCodes.UnknownMessage) return 'message';
   if (code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged) return 'answered';
   if (GONE.some((known) => known === code) || status === 401) return 'gone';
-  return status === 400 ? 'content' : 'unknown';
+  // Filters, permissions and sizes come with many codes, and something plainer may still be taken.
+  return status === 404 || status === 429 ? 'unknown' : 'content';
 }

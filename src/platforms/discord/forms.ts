@@ -114,11 +114,12 @@ function inputOf({ option, example, standard, choices, long, given }: Field): AP
 
 // A word of ours where there is no answer: what is gone, and faults.
 
-/** Says that what was pressed is no longer kept, and what to type instead. */
+/** Says that what was pressed is no longer kept, and what to press instead. */
 export async function sayGone(came: Came, access: DiscordContext): Promise<void> {
-  const [sample] = access.commands;
-  const how = sample ? `/${fullName(sample)}` : '';
-  await access.wire.respond(came, wordOf(CHAT.gone(how)), { ephemeral: came.ephemeral, update: false }, false);
+  const [before = '', after = ''] = CHAT.gone('\n').split('\n');
+  const content = `${escapedMarkdown(before)} ${access.entries.mention('ask')}${escapedMarkdown(after)}`;
+  const word = { ...wordOf(''), components: [{ type: ComponentType.TextDisplay, content }] } as const;
+  await access.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
 }
 
 /** Says that nothing is taken up just now, or that what was begun is not finished. Never rejects. */
@@ -131,7 +132,8 @@ export function sayFaultTo(came: Came, access: DiscordContext, reference: string
   return sayTo(came, access, sayFault(reference, cause instanceof Outage));
 }
 
-async function sayTo(came: Came, access: DiscordContext, text: string): Promise<void> {
+/** A word of ours, by whichever way is still open, for the asker alone where others are. Never rejects. */
+export async function sayTo(came: Came, access: DiscordContext, text: string): Promise<void> {
   const word = wordOf(text);
   try {
     await access.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
@@ -141,7 +143,7 @@ async function sayTo(came: Came, access: DiscordContext, text: string): Promise<
   }
 }
 
-function wordOf(text: string): Outgoing {
+export function wordOf(text: string): Outgoing {
   return {
     components: [{ type: ComponentType.TextDisplay, content: escapedMarkdown(text) }],
     attachments: [],

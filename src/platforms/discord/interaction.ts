@@ -10,6 +10,7 @@ import { type Asker, accountKey } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { FILE_BYTES } from './limits.ts';
+import { MENU, type MenuEntry, type OwnEntry } from './menu.ts';
 
 /** Discord's ids count from the first moment of 2015, in milliseconds above 22 bits of other things. */
 const EPOCH = 1_420_070_400_000;
@@ -32,6 +33,10 @@ export interface Came {
   readonly ephemeral: boolean;
   /** Bytes of one file that may be sent here. */
   readonly fileBytes: number;
+  /** Whether it came in a message that others read, and so does its answer. */
+  readonly open?: true;
+  /** The language that the asker reads Discord in. */
+  readonly locale?: string;
 }
 
 /** Undefined for what no person set off, and for what has not what every interaction has. */
@@ -48,7 +53,7 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
       : interaction.context === InteractionContextType.BotDM;
   return {
     id,
-    at: Number(BigInt(id) >> 22n) + EPOCH,
+    at: sentAt(id),
     token,
     application,
     asker,
@@ -57,7 +62,13 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
     ...(channel === undefined ? {} : { channel }),
     ephemeral: !alone,
     fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
+    ...('locale' in interaction && typeof interaction.locale === 'string' ? { locale: interaction.locale } : {}),
   };
+}
+
+/** Milliseconds since 1970 at which Discord gave an id. */
+export function sentAt(id: string): number {
+  return Number(BigInt(id) >> 22n) + EPOCH;
 }
 
 /** Whether something is an id as Discord writes them: a whole number of 64 bits, as text. */
@@ -82,21 +93,33 @@ export function textsOf(options: Options): readonly string[] {
   });
 }
 
-/** The command of our list that was chosen; undefined for one that is no longer there. */
-export function slashOf(name: string, options: Options, commands: readonly Command[]): Slash | undefined {
+/** An entry of the menu that is no command elsewhere. */
+interface OwnSlash extends Omit<Slash, 'command'> {
+  readonly own: OwnEntry;
+}
+
+/** What was chosen in a menu, be it today's or an older one; undefined for what is no longer there. */
+export function slashOf(name: string, options: Options, commands: readonly Command[]): Slash | OwnSlash | undefined {
   const [first] = options ?? [];
   const sub = first?.type === ApplicationCommandOptionType.Subcommand ? first : undefined;
-  const wanted = sub ? `${name} ${sub.name}` : name;
-  const command = commands.find((known) => fullName(known) === wanted);
-  if (!command) return undefined;
+  const entry = sub ? undefined : MENU.find((one) => one.name === name);
   const typed = (sub ? sub.options : options) ?? [];
   const texts = typed.flatMap((option) => (option.type === ApplicationCommandOptionType.String ? [option] : []));
   const focused = texts.find((option) => option.focused === true)?.name;
-  return {
-    command,
-    given: Object.fromEntries(texts.map((option) => [option.name, option.value])),
-    ...(focused === undefined ? {} : { focused }),
+  const given = {
+    given: Object.fromEntries(texts.map((option) => [ownName(option.name, entry), option.value])),
+    ...(focused === undefined ? {} : { focused: ownName(focused, entry) }),
   };
+  const wanted = entry?.command ?? (sub ? `${name} ${sub.name}` : name);
+  const command = commands.find((known) => fullName(known) === wanted);
+  // Help on one thing is a command, help on everything an entry.
+  if (entry?.own && !(command && texts.length > 0)) return { own: entry.own, ...given };
+  return command && { command, ...given };
+}
+
+/** The command's own name of an option. */
+function ownName(shown: string, entry: MenuEntry | undefined): string {
+  return Object.entries(entry?.renamed ?? {}).find(([, name]) => name === shown)?.[0] ?? shown;
 }
 
 // What a button, a select or a form says when it comes back: a verb, the short id of what is kept, and one
@@ -116,6 +139,13 @@ export const VERBS = [
   'form',
   'open',
   'choose',
+  'wrong',
+  'menu',
+  'tick',
+  'put',
+  'send',
+  'recent',
+  'away',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 

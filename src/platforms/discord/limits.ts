@@ -12,17 +12,34 @@ export const MESSAGE_FILES = 10;
 export const FILE_BYTES = 10 * 1024 * 1024;
 /** Bytes of a whole request. */
 export const REQUEST_BYTES = 25 * 1024 * 1024;
-/** Messages of one answer: five follow-ups are taken where only a person installed the app, and one is kept for a later word. */
+/** Messages of a problem or a refusal: five follow-ups are taken where only a person installed the app, and one is kept for a later word. */
 export const ANSWER_MESSAGES = 3;
+/** Parts that somebody would leaf through; what is longer is a file. */
+export const MOST_PARTS = 9;
+/** Buttons, and buttons and lists together, under an answer: what a thumb finds without looking for it. */
+export const CARD_BUTTONS = 4;
 
 /**
- * A phone 390 px wide, in px as measured in a mock of one: what a first message may take up, a line and its characters,
- * the widest and the highest a picture is shown, and what the rows of buttons take.
+ * A phone 390 px wide, in px as measured in a mock of one: what a first message may take up with the name above it
+ * and the card's edges, a line and its characters, those of the headline, the widest and the highest a picture is
+ * shown, what the rows under an answer take as a rule, a row of buttons, a list, and how much wider than its
+ * characters a button is.
  */
-export const PHONE = { screen: 640, line: 22, characters: 42, width: 318, picture: 350, rows: 230 } as const;
+export const PHONE = {
+  screen: 640,
+  name: 80,
+  line: 22,
+  characters: 36,
+  head: { line: 24, characters: 28 },
+  width: 288,
+  picture: 288,
+  rows: 190,
+  row: 40,
+  list: 48,
+  button: { around: 38, character: 8 },
+} as const;
 
 export const ROW_BUTTONS = 5;
-export const BUTTON_ROWS = 3;
 export const BUTTON_LABEL = 80;
 export const SELECT_OPTIONS = 25;
 /** Label and description of a select's option. */

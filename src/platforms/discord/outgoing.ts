@@ -2,14 +2,18 @@
 
 import { Buffer } from 'node:buffer';
 import type { RawFile } from '@discordjs/rest';
-import { type APIAttachment, type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import {
+  type APIAttachment,
+  type APIComponentInContainer,
+  type APIMessageTopLevelComponent,
+  ComponentType,
+} from 'discord-api-types/v10';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
-import type { ButtonRow } from './buttons.ts';
 import { escapedMarkdown } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
 import type { DiscordMessage, OutFile } from './page.ts';
@@ -63,14 +67,26 @@ export function drawnBy(over: Promise<void>, drawn: Drawn): { readonly drawn: Dr
   return { drawn: { ...drawn, toPng: (drawing) => soon(toPng(drawing)), ...made }, late: () => late };
 }
 
-/** The messages in order, the rows under the first. */
+/** What stands around the content of a first message. */
+export interface Around {
+  readonly above?: readonly APIComponentInContainer[];
+  /** Words on its state, and its rows. */
+  readonly below?: readonly APIComponentInContainer[];
+}
+
+/** A card: all of a message in one frame. */
+export function cardOf(components: readonly APIComponentInContainer[]): APIMessageTopLevelComponent {
+  return { type: ComponentType.Container, components: [...components] };
+}
+
+/** The messages in order, each a card, the first with what stands around it. */
 export async function outgoing(
   messages: readonly DiscordMessage[],
-  rows: readonly ButtonRow[],
+  around: Around,
   drawn: Drawn,
 ): Promise<readonly [Outgoing, ...Outgoing[]]> {
   const [first, ...rest] = await Promise.all(
-    messages.map((message, i) => outgoingOne(message, i === 0 ? rows : [], drawn)),
+    messages.map((message, i) => outgoingOne(message, i === 0 ? around : {}, drawn)),
   );
   if (!first) throw new Error('an answer without a message');
   return [first, ...rest];
@@ -85,7 +101,7 @@ interface Made {
 
 async function outgoingOne(
   { components, files }: DiscordMessage,
-  rows: readonly ButtonRow[],
+  { above = [], below = [] }: Around,
   drawn: Drawn,
 ): Promise<Outgoing> {
   const made = await Promise.all(files.map((file) => madeOf(file, drawn)));
@@ -101,10 +117,10 @@ async function outgoingOne(
   const names = new Set(kept.map(({ file }) => file.name));
   const shown = lost.length === 0 ? components : withoutLost(components, names);
   const words = lost.filter((why) => why !== '').map((why) => `-# ${escapedMarkdown(why)}`);
-  const given: readonly APIMessageTopLevelComponent[] =
+  const given: readonly APIComponentInContainer[] =
     words.length === 0 ? [] : [{ type: ComponentType.TextDisplay, content: words.join('\n') }];
   return {
-    components: [...shown, ...given, ...rows],
+    components: [cardOf([...above, ...shown, ...given, ...below])],
     attachments: kept.map(({ file }, i) => ({
       id: String(i),
       filename: file.name,
@@ -138,11 +154,11 @@ function titleOf(file: OutFile): string {
 
 /** What shows a file that is not sent goes with it: Discord refuses a message that names a missing file. */
 function withoutLost(
-  components: readonly APIMessageTopLevelComponent[],
+  components: readonly APIComponentInContainer[],
   names: ReadonlySet<string>,
-): readonly APIMessageTopLevelComponent[] {
+): readonly APIComponentInContainer[] {
   const there = (url: string): boolean => names.has(url.replace('attachment://', ''));
-  return components.flatMap((component): APIMessageTopLevelComponent[] => {
+  return components.flatMap((component): APIComponentInContainer[] => {
     if (component.type === ComponentType.File) return there(component.file.url) ? [component] : [];
     if (component.type !== ComponentType.MediaGallery) return [component];
     const items = component.items.filter(({ media }) => there(media.url));

@@ -1,6 +1,6 @@
 /** Messages as they are built: texts, pictures and files packed into as few messages as Discord's limits let. */
 
-import { type APIMessageTopLevelComponent, ComponentType } from 'discord-api-types/v10';
+import { type APIComponentInContainer, ComponentType } from 'discord-api-types/v10';
 import { tableLines } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type FileForm, type Result } from '../../reply/reply.ts';
@@ -21,7 +21,7 @@ export type OutFile =
 
 /** One message. */
 export interface DiscordMessage {
-  readonly components: readonly APIMessageTopLevelComponent[];
+  readonly components: readonly APIComponentInContainer[];
   readonly files: readonly OutFile[];
 }
 
@@ -47,7 +47,7 @@ export function packedMessages(sections: readonly Section[]): readonly DiscordMe
 }
 
 interface Page {
-  readonly components: APIMessageTopLevelComponent[];
+  readonly components: APIComponentInContainer[];
   readonly files: OutFile[];
   characters: number;
   bytes: number;
@@ -109,13 +109,11 @@ function addPictures(pages: Page[], drawings: readonly Drawing[]): void {
       drawing,
     }));
     page.files.push(...files);
-    page.components.push({
-      type: ComponentType.MediaGallery,
-      items: files.map(({ name, alt }) => ({
-        media: { url: `attachment://${name}` },
-        ...(alt === '' ? {} : { description: alt }),
-      })),
-    });
+    // Several pictures of one gallery would be cropped to squares; each by itself is shown whole.
+    for (const { name, alt } of files) {
+      const item = { media: { url: `attachment://${name}` }, ...(alt === '' ? {} : { description: alt }) };
+      page.components.push({ type: ComponentType.MediaGallery, items: [item] });
+    }
   }
 }
 

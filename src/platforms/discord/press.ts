@@ -1,27 +1,32 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
-import { type APIMessageComponentInteraction, ComponentType } from 'discord-api-types/v10';
-import type { Form, ReplyWithForm } from '../../chat/command.ts';
+import {
+  type APIMessageComponentInteraction,
+  ComponentType,
+  MessageFlags,
+  PermissionFlagsBits,
+} from 'discord-api-types/v10';
+import type { Form } from '../../chat/command.ts';
 import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';
 import { comparedPlanks } from '../../chat/offers.ts';
-import { mintId } from '../../chat/saved-replies.ts';
-import type { Reply, SectionId } from '../../reply/reply.ts';
+import { type KeptAnswer, mintId } from '../../chat/saved-replies.ts';
+import { type Reply, SECTIONS } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
-import { answerRowsOf, type ButtonRow } from './buttons.ts';
+import { answerRowsOf, type View } from './buttons.ts';
 import { label } from './escape.ts';
-import { drawnFor, inTime } from './fault.ts';
-import { modalOf, sayGone } from './forms.ts';
-import { type Came, type Pressed, readCustomId, type Verb } from './interaction.ts';
+import { drawnFor, inTime, refused } from './fault.ts';
+import { modalOf, sayGone, wordOf } from './forms.ts';
+import { type Came, customId, type Pressed, readCustomId, type Verb } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
-import { outgoing } from './outgoing.ts';
+import { type Around, outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
 import { render, renderSections } from './render.ts';
-import { sendAnswers } from './send.ts';
-import type { DiscordContext } from './types.ts';
+import { askedBy, edited, inPlainerForm, sendAnswers } from './send.ts';
+import type { DiscordContext, ResponseChannel } from './types.ts';
 
 /** What each verb of a button or select is for; a form comes back as a form. */
-const KINDS: Readonly<Record<Exclude<Verb, 'form'>, PressKind>> = {
+const KINDS: Readonly<Record<Exclude<Verb, 'form' | 'menu'>, PressKind>> = {
   ask: 'ask',
   pick: 'ask',
   change: 'change',
@@ -34,7 +39,26 @@ const KINDS: Readonly<Record<Exclude<Verb, 'form'>, PressKind>> = {
   try: 'example',
   open: 'look',
   choose: 'choice',
+  wrong: 'wrong',
+  tick: 'look',
+  put: 'change',
+  send: 'look',
+  recent: 'look',
+  away: 'look',
 };
+
+/** What was pressed: a list of several things says which by its value. */
+function pressedIn({
+  data,
+}: APIMessageComponentInteraction): (Pressed & { readonly values: readonly string[] }) | undefined {
+  const read = readCustomId(data.custom_id);
+  if (!read) return undefined;
+  const values = data.component_type === ComponentType.StringSelect ? data.values : [];
+  if (read.verb !== 'menu') return { ...read, values };
+  const [verb = '', ...rest] = (values[0] ?? '').split(':');
+  const chosen = readCustomId(customId('open', read.id).replace('open', verb));
+  return chosen && { ...chosen, rest: rest.join(':'), values: [] };
+}
 
 /** Acts on a press. Rejects with what the wire or the store rejects with. */
 export async function press(
@@ -42,35 +66,81 @@ export async function press(
   came: Came,
   access: DiscordContext,
 ): Promise<void> {
-  const { data, message } = interaction;
-  const pressed = readCustomId(data.custom_id);
-  const values = data.component_type === ComponentType.StringSelect ? data.values : [];
-  if (!pressed || pressed.verb === 'form') return sayGone(came, access);
-  const { verb, id, rest } = pressed;
+  const { message } = interaction;
+  const pressed = pressedIn(interaction);
+  if (!pressed || pressed.verb === 'form' || pressed.verb === 'menu') return sayGone(came, access);
+  const { verb, rest, values } = pressed;
+  const id = verb === 'recent' ? (values[0] ?? '') : pressed.id;
+  // What only the asker sees is edited; what others see too stays as it was shown.
+  const own = !came.ephemeral || ((message.flags ?? 0) & MessageFlags.Ephemeral) !== 0;
   const kind = KINDS[verb];
   const looked = lookUpPress({ kind, id, place: Number(verb === 'pick' ? values[0] : rest) }, came.account, access);
   const what = await inTime(looked, LOOK_UP_TIME, access);
+  const way = { ephemeral: came.ephemeral, update: own };
   switch (what.found) {
     case 'request': {
-      const update = kind !== 'ask';
-      return sendAnswers({ text: what.text }, came, { ephemeral: came.ephemeral, update }, access);
+      const update = own || MENDS.includes(kind);
+      const { text, mistaken } = what;
+      // What others read holds nothing of a project: that goes to the asker alone.
+      if (!own && (update === false || text.startsWith('project ')))
+        return sendAnswers({ text, ...(mistaken && { mistaken }) }, came, { ...way, update: false }, access);
+      const open = own ? {} : { open: true as const };
+      const back = kind === 'ask' && own ? { back: id } : {};
+      return sendAnswers({ text, ...open, ...(mistaken && { mistaken }) }, came, { ...way, update, ...back }, access);
     }
-    case 'form':
-      if (!what.draft) return change(what.form, values, came, access);
+    case 'form': {
+      const mends = own ? message.id : undefined;
+      if (!what.draft) return change(what.form, verb === 'put' ? [rest] : values, mends, came, access);
       return mend(what.form, { id, draft: what.draft, mends: message.id }, came, access);
-    case 'answer':
-      return look(pressed, what.answer.reply, came, access);
+    }
+    case 'answer': {
+      if (verb === 'away') return takeBack(interaction, what.answer, came, access);
+      if (verb !== 'tick') return look({ verb, id, rest }, what.answer, way, came, access);
+      const text = ticked(what.answer.reply, values.map(Number));
+      return text === undefined ? sayGone(came, access) : sendAnswers({ text }, came, way, access);
+    }
     default:
       return sayGone(came, access);
   }
 }
 
+/** Takes an answer that others see away: for whoever asked, and for who keeps order there. */
+async function takeBack(
+  { message, member }: APIMessageComponentInteraction,
+  { by }: KeptAnswer,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  const keepsOrder = (BigInt(member?.permissions ?? 0) & PermissionFlagsBits.ManageMessages) !== 0n;
+  if (by !== came.account && !keepsOrder)
+    return void (await access.wire.respond(came, wordOf(CHAT.notYours), { ephemeral: true, update: false }, false));
+  await access.wire.defer(came, { ephemeral: true, update: true });
+  await access.wire.takeAway(message.channel_id, message.id);
+}
+
+/** What mends a request takes its place, whoever sees it. */
+const MENDS: readonly PressKind[] = ['fix', 'example', 'choice', 'mend'];
+
+/** Several ticks as one request, so that one Undo takes them back together. */
+function ticked({ actions }: Reply, places: readonly number[]): string | undefined {
+  const [first, ...rest] = places.flatMap((place) => actions[place]?.ask ?? []);
+  const command = first?.split(' ', 2).join(' ') ?? '';
+  return first && [first, ...rest.map((ask) => ask.slice(command.length).trim())].join('; ');
+}
+
 /** The details chosen, as a form with everything told before. */
-async function change(form: Form, options: readonly string[], came: Came, access: DiscordContext): Promise<void> {
+async function change(
+  form: Form,
+  options: readonly string[],
+  mends: string | undefined,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
   const command = commandNamed(form.command, access.commands);
   if (!command) return sayGone(came, access);
   const id = mintId();
-  await inTime(keepDraft(access.kept, id, { by: came.account, form }), CLAIM_TIME, access);
+  const draft = { by: came.account, form, ...(mends === undefined ? {} : { mends }) };
+  await inTime(keepDraft(access.kept, id, draft), CLAIM_TIME, access);
   await access.wire.modal(came, modalOf(command, form.told, id, { first: options, only: true }));
 }
 
@@ -90,18 +160,30 @@ async function mend(
 /** A stored answer, one of its sections opened, or shown to everybody by the one who asked. */
 async function look(
   { verb, id, rest }: Pressed,
-  reply: ReplyWithForm,
+  answer: KeptAnswer,
+  way: ResponseChannel,
   came: Came,
   access: DiscordContext,
 ): Promise<void> {
+  const { reply } = answer;
   if (verb === 'poll') return poll(reply, came, access);
-  if (verb === 'show') return sendMessages(render(reply), answerRowsOf(reply, id, false, access), came, false, access);
-  const messages = renderSections(reply, verb === 'open' ? rest : OLDER[verb]);
-  return messages ? sendMessages(messages, [], came, came.ephemeral, access) : sayGone(came, access);
+  if (verb === 'show') return show(answer, id, way, came, access);
+  if (verb === 'send') return send(answer, id, way, came, access);
+  const [wanted = '', part = '0'] = (verb === 'open' ? rest : (OLDER[verb] ?? '')).split('.');
+  const opened = VIEWS.find((known) => known === wanted);
+  const brief = opened === 'brief' || opened === 'change';
+  const pages = brief ? render(reply) : renderSections(reply, opened);
+  const page = pages?.[Number(part)];
+  if (!page || !opened) return sayGone(came, access);
+  const view = { opened, part: Number(part), parts: pages.length };
+  const rows = answerRowsOf(reply, { id, showable: came.ephemeral && !answer.shown, view }, access);
+  await sendPage(page, reply, { below: rows }, way, came, access);
 }
 
-/** What the buttons of answers from before there were sections open. */
-const OLDER: Readonly<Partial<Record<Verb, SectionId | 'more'>>> = { parts: 'more', sources: 'sources' };
+const VIEWS: readonly View['opened'][] = [...SECTIONS, 'more', 'brief', 'change'];
+
+/** What the buttons of answers from before there were sections open, and an answer of the list. */
+const OLDER: Readonly<Partial<Record<Verb, View['opened']>>> = { parts: 'more', sources: 'sources', recent: 'brief' };
 
 /** Discord's own poll among the planks of a comparison. */
 async function poll(reply: Reply, came: Came, access: DiscordContext): Promise<void> {
@@ -115,20 +197,68 @@ async function poll(reply: Reply, came: Came, access: DiscordContext): Promise<v
   });
 }
 
-/** Messages that are ready at once: the first as the response, the rest behind it. */
-async function sendMessages(
-  messages: readonly DiscordMessage[],
-  rows: readonly ButtonRow[],
+/** Shows an answer to everybody, once: its own message loses the button first. */
+async function show(
+  answer: KeptAnswer,
+  id: string,
+  way: ResponseChannel,
   came: Came,
-  ephemeral: boolean,
   access: DiscordContext,
 ): Promise<void> {
-  const drawn = messages.some(({ files }) => files.some((file) => 'drawing' in file));
+  const { reply } = answer;
+  const first = await inTime(access.kept.claim(`shown:${id}`, SHOWN_FOR), CLAIM_TIME, access);
+  const [page] = render(reply);
+  if (!page) throw new Error('an answer without a message');
+  const own = answerRowsOf(reply, { id, showable: false }, access);
+  await sendPage(page, reply, { below: own }, way, came, access);
+  if (!first) return;
+  const shown = answerRowsOf(reply, { id, showable: false, shown: true }, access);
+  const [message] = await outgoing([page], { above: askedBy(came, answer), below: shown }, drawnFor(access, came));
+  await inPlainerForm(message, reply, came, access, (one) => access.wire.followUp(came, one, false));
+}
+
+/** Sends an answer to whoever pressed, where it stays. */
+async function send(
+  { reply }: KeptAnswer,
+  id: string,
+  way: ResponseChannel,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  await access.wire.defer(came, way);
+  const [page] = render(reply);
+  if (!page) throw new Error('an answer without a message');
+  const below = answerRowsOf(reply, { id, showable: false }, access);
+  const [message] = await outgoing([page], { below }, drawnFor(access, came));
+  let said: string = CHAT.sent;
+  try {
+    await access.wire.direct(came.asker.id, message);
+  } catch (cause) {
+    if (refused(cause) === 'unknown') throw cause;
+    said = CHAT.notSent;
+  }
+  const above = [{ type: ComponentType.TextDisplay, content: `-# ${said}` } as const];
+  const here = answerRowsOf(reply, { id, showable: true }, access);
+  const [own] = await outgoing([page], { above, below: here }, drawnFor(access, came));
+  await edited(own, reply, came, access);
+}
+
+/** As long as an answer is kept. */
+const SHOWN_FOR = 7 * 24 * 3600 * 1000;
+
+/** One message that is ready at once, or as soon as its pictures are drawn. */
+async function sendPage(
+  page: DiscordMessage,
+  reply: Reply,
+  around: Around,
+  way: ResponseChannel,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  const drawn = page.files.some((file) => 'drawing' in file);
   // Pictures take a while to draw under load, and a response only has three seconds.
-  const way = { ephemeral, update: false };
   if (drawn) await access.wire.defer(came, way);
-  const [first, ...rest] = await outgoing(messages, rows, drawnFor(access, came));
-  if (drawn) await access.wire.edit(came, first);
-  else await access.wire.respond(came, first, way, false);
-  for (const message of rest) await access.wire.followUp(came, message, ephemeral);
+  const [message] = await outgoing([page], around, drawnFor(access, came));
+  if (drawn) await edited(message, reply, came, access);
+  else await inPlainerForm(message, reply, came, access, (one) => access.wire.respond(came, one, way, false));
 }

@@ -1,11 +1,10 @@
-/** The commands as Discord's menus show them: one command a group, a subcommand each, and the message menu. */
+/** The commands as Discord's menu shows them: an entry each for what people look for, and the message menu. */
 
 import type { REST } from '@discordjs/rest';
 import {
   type APIApplicationCommand,
   type APIApplicationCommandBasicOption,
   type APIApplicationCommandOption,
-  type APIApplicationCommandSubcommandOption,
   ApplicationCommandOptionType,
   ApplicationCommandType,
   ApplicationIntegrationType,
@@ -14,10 +13,11 @@ import {
   Routes,
 } from 'discord-api-types/v10';
 import type { Command } from '../../chat/command.ts';
-import { listed, optionsOf } from '../../input/command-shape.ts';
+import { fullName, optionsOf } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { label } from './escape.ts';
 import { CHOICE_TEXT, COMMAND_CHOICES, COMMAND_DESCRIPTION, COMMAND_OPTIONS } from './limits.ts';
+import { FREE, MENU, type MenuEntry, spoken } from './menu.ts';
 
 /** For servers and for people, in servers, in the bot's messages and in everybody else's. */
 const EVERYWHERE = {
@@ -25,53 +25,46 @@ const EVERYWHERE = {
   contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
 };
 
-/** Every command to register, in the order of the list. */
+/** Every entry to register, in the order of the menu; what is rare is reached by `/ask`, `/project`, buttons and forms. */
 export function registered(all: readonly Command[]): readonly RESTPostAPIApplicationCommandsJSONBody[] {
-  const commands = listed(all);
-  const groups = [...new Set(commands.flatMap(({ group }) => group ?? []))];
   return [
-    ...groups.map((group) => groupOf(group, commands)),
-    ...commands.filter(({ group }) => group === undefined).map(single),
+    ...MENU.map((entry) => entryOf(entry, all)),
     { type: ApplicationCommandType.Message, name: CHAT.menu, ...EVERYWHERE },
   ];
 }
 
-function groupOf(group: string, commands: readonly Command[]): RESTPostAPIApplicationCommandsJSONBody {
-  const members = commands.filter((command) => command.group === group);
+function entryOf(entry: MenuEntry, all: readonly Command[]): RESTPostAPIApplicationCommandsJSONBody {
+  const command = all.find((known) => fullName(known) === entry.command);
+  if (entry.command !== undefined && !command) throw new Error(`no command ${entry.command} for /${entry.name}`);
   return {
     type: ApplicationCommandType.ChatInput,
-    name: group,
-    description: label(CHAT.group(members.map(({ name }) => name)), COMMAND_DESCRIPTION),
-    options: members.slice(0, COMMAND_OPTIONS).map(
-      (command): APIApplicationCommandSubcommandOption => ({
-        type: ApplicationCommandOptionType.Subcommand,
-        name: command.name,
-        description: label(command.summary, COMMAND_DESCRIPTION),
-        options: optionsIn(command),
-      }),
-    ),
+    name: entry.name,
+    description: label(entry.description ?? command?.summary ?? '', COMMAND_DESCRIPTION),
+    ...spoken(entry),
+    options: command ? optionsIn(command, entry) : freeOf(entry),
     ...EVERYWHERE,
   };
 }
 
-function single(command: Command): RESTPostAPIApplicationCommandsJSONBody {
-  return {
-    type: ApplicationCommandType.ChatInput,
-    name: command.name,
-    description: label(command.summary, COMMAND_DESCRIPTION),
-    options: optionsIn(command),
-    ...EVERYWHERE,
-  };
+function freeOf({ own }: MenuEntry): APIApplicationCommandBasicOption[] {
+  const type = ApplicationCommandOptionType.String as const;
+  if (own === 'ask') return [{ type, ...FREE.ask }];
+  return own === 'project'
+    ? [
+        { type, ...FREE.what, autocomplete: true },
+        { type, ...FREE.details },
+      ]
+    : [];
 }
 
 /** None is required: what is not told may be known from a project, and a form asks for the rest. */
-function optionsIn(command: Command): APIApplicationCommandBasicOption[] {
+function optionsIn(command: Command, { renamed = {} }: MenuEntry): APIApplicationCommandBasicOption[] {
   return optionsOf(command)
     .slice(0, COMMAND_OPTIONS)
     .map(({ name, summary, kind, choices }) => {
       const option = {
         type: ApplicationCommandOptionType.String as const,
-        name,
+        name: renamed[name] ?? name,
         description: label(summary, COMMAND_DESCRIPTION),
       };
       if (kind !== 'choice' || !choices || choices.length > COMMAND_CHOICES) return { ...option, autocomplete: true };
@@ -171,8 +164,7 @@ function bare(value: unknown): unknown {
   if (Array.isArray(value)) return value.every((one) => typeof one === 'number') ? [...value].sort() : value.map(bare);
   if (typeof value !== 'object' || value === null) return value;
   const fields = Object.entries(value).filter(
-    ([field, one]) =>
-      one !== undefined && one !== null && one !== false && !field.endsWith('_localizations') && !isEmpty(one),
+    ([, one]) => one !== undefined && one !== null && one !== false && !isEmpty(one),
   );
   return Object.fromEntries(fields.sort(([a], [b]) => (a < b ? -1 : 1)).map(([field, one]) => [field, bare(one)]));
 }

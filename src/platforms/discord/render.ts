@@ -11,7 +11,7 @@ import type { Drawing } from '../../reply/drawing.ts';
 import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { code, escapedMarkdown, label } from './escape.ts';
-import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES, PHONE } from './limits.ts';
+import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES, MOST_PARTS, PHONE } from './limits.ts';
 import {
   blockSections,
   cautionSection,
@@ -24,7 +24,7 @@ import {
 } from './page.ts';
 import type { Outgoing } from './types.ts';
 
-/** The messages of an answer, without its buttons. At least one. */
+/** The messages of an answer, without its buttons. At least one; those of a reply are parts to leaf through. */
 export function render(answer: Answer): readonly DiscordMessage[] {
   if ('reference' in answer)
     return packedMessages([textLines([escapedMarkdown(sayFault(answer.reference, answer.outage))])]);
@@ -35,7 +35,7 @@ export function render(answer: Answer): readonly DiscordMessage[] {
 
 // The sections of an answer, opened by their buttons.
 
-/** One section of an answer, or with `more` all of them; undefined where there is no such section. */
+/** One section of an answer in parts, or with `more` all of them; undefined where there is no such section. */
 export function renderSections(reply: Reply, wanted: string | undefined): readonly DiscordMessage[] | undefined {
   const all = sectionsOf(reply);
   const found = wanted === 'more' ? all : all.filter(({ id }) => id === wanted);
@@ -46,7 +46,7 @@ export function renderSections(reply: Reply, wanted: string | undefined): readon
   const pages = packedMessages(sections);
   const tables = blocks.filter(isPart).some(({ kind }) => kind === 'table');
   const files = tables ? filesOf(reply, blocks) : [];
-  if (pages.length <= ANSWER_MESSAGES && drawings.length + files.length <= MESSAGE_FILES)
+  if (pages.length <= MOST_PARTS && drawings.length + files.length <= MESSAGE_FILES)
     return attached(pages, files, CHAT.tables);
   return essential(reply, filesOf(reply, blocks), drawings);
 }
@@ -80,7 +80,7 @@ function renderReply(reply: Reply): readonly DiscordMessage[] {
     ...openedSections(opened),
   ]);
   const made = madeFiles(reply);
-  if (pages.length <= ANSWER_MESSAGES && drawingsIn(opened).length + made.length < MESSAGE_FILES)
+  if (pages.length <= MOST_PARTS && drawingsIn(opened).length + made.length < MESSAGE_FILES)
     return attached(pages, made);
   return essential(reply, [...made, ...filesOf(reply, reply.blocks)], drawingsIn(opened));
 }
@@ -96,14 +96,21 @@ function briefSections(reply: Reply): readonly Section[] {
   return [headline(lead), ...exampleSection(reply), textLines(said)];
 }
 
-/** The one picture of an answer, where its message with it is no higher than a phone's screen. */
+/** The one picture of an answer, where it is no taller than wide and its message no higher than a phone's screen. */
 export function planInBrief(reply: Reply): Drawing | undefined {
   const [plan, ...others] = drawingsIn(reply.blocks);
   if (!plan || others.length > 0 || describes(plan).length > ALT_TEXT) return undefined;
-  const lines = briefSections(reply).flatMap((section) => ('lines' in section ? section.lines : []));
-  const text = lines.reduce((sum, line) => sum + Math.ceil(line.length / PHONE.characters) * PHONE.line, 0);
+  if (plan.height > plan.width) return undefined;
   const picture = Math.min(PHONE.picture, (PHONE.width * plan.height) / plan.width);
-  return text + picture + PHONE.rows <= PHONE.screen ? plan : undefined;
+  return briefHeight(reply) + picture + PHONE.rows <= PHONE.screen ? plan : undefined;
+}
+
+/** About how high the brief is on a phone, its sender's name above it, in px. */
+export function briefHeight(reply: Reply): number {
+  const [head = '', ...lines] = briefSections(reply).flatMap((section) => ('lines' in section ? section.lines : []));
+  const high = (text: string, { line, characters }: { readonly line: number; readonly characters: number }): number =>
+    Math.ceil(text.length / characters) * line;
+  return lines.reduce((sum, line) => sum + high(line, PHONE), PHONE.name + high(head, PHONE.head));
 }
 
 /** The files that the answer itself comes with. */
@@ -119,8 +126,8 @@ function essential(reply: Reply, files: readonly OutFile[], drawings: readonly D
   const more = drawings.length - room;
   const notes = [CHAT.whole, ...(more > 0 ? [CHAT.morePictures(more)] : [])];
   const pages = packedMessages([...briefSections(reply), textLines(notes), ...shown]);
-  if (pages.length <= ANSWER_MESSAGES) return attached(pages, files);
-  // A brief beyond three messages: the file holds every word of it.
+  if (pages.length <= MOST_PARTS) return attached(pages, files);
+  // A brief beyond all parts: the file holds every word of it.
   return attached(packedMessages([textLines([CHAT.whole])]), files);
 }
 
@@ -136,6 +143,9 @@ function withFile(sections: readonly Section[], files: () => readonly OutFile[])
   );
 }
 
+/** The card itself, and the rows, buttons and lists under an answer. */
+const CONTROLS = 14;
+
 /** Files under the first message, each with a component that shows it. */
 function attached(
   [first, ...rest]: readonly DiscordMessage[],
@@ -145,7 +155,7 @@ function attached(
   if (!first || files.length === 0) return first ? [first, ...rest] : rest;
   const said = note === undefined ? [] : [{ type: ComponentType.TextDisplay, content: note } as const];
   const shown = files.map(({ name }) => ({ type: ComponentType.File, file: { url: `attachment://${name}` } }) as const);
-  const components = [...first.components, ...said, ...shown].slice(0, MESSAGE_COMPONENTS);
+  const components = [...first.components, ...said, ...shown].slice(0, MESSAGE_COMPONENTS - CONTROLS);
   return [{ components, files: [...first.files, ...files] }, ...rest];
 }
 

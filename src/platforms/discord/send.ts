@@ -1,24 +1,29 @@
 /** Sends an ask's answers: one message where all is ready soon, else a first word in time, and the whole in its place later. */
 
-import type { APIAttachment, APIModalInteractionResponseCallbackData } from 'discord-api-types/v10';
+import {
+  type APIAttachment,
+  type APIComponentInContainer,
+  type APIModalInteractionResponseCallbackData,
+  ComponentType,
+} from 'discord-api-types/v10';
 import type { Form, Problems } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { commandTyped } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
-import { type KeptAnswer, keptAnswer } from '../../chat/saved-replies.ts';
+import type { KeptAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
-import { CHAT } from '../../text/chat-text.ts';
+import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
 import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
+import { escapedMarkdown, label } from './escape.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
-import { modalOf } from './forms.ts';
+import { modalOf, sayTo, wordOf } from './forms.ts';
 import type { Came } from './interaction.ts';
 import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
 import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
-import { packedMessages, textLines } from './page.ts';
 import { plainest, render } from './render.ts';
-import type { Ask, DiscordContext, Outgoing, ResponseChannel } from './types.ts';
+import { type Ask, type DiscordContext, type Outgoing, preferencesIn, type ResponseChannel } from './types.ts';
 
 // Each interaction acts once: by what this process has seen, and by the store where another process could
 // have it too.
@@ -44,56 +49,43 @@ function changesSomething({ given, text }: Ask, { commands }: Pick<DiscordContex
 
 // Answers that could not be delivered: kept for the one who asked, and brought with their next ask.
 
-/** As long as answers are kept. */
-const KEPT_FOR = 7 * 24 * 3600 * 1000;
-
 /** Nothing more reaches this interaction; what could be kept of its answer is. */
 export class Undelivered extends Error {
   override readonly name = 'Undelivered';
 }
 
-const keyOf = (account: string): string => `missed:${account}`;
-
-/** Notes the kept answer of an id as not delivered. Throws Outage. */
-async function noteMissed(access: DiscordContext, account: string, id: string): Promise<void> {
-  access.looks.again(account);
-  await inTime(access.kept.set(keyOf(account), id, KEPT_FOR), KEEP_TIME, access);
-}
-
 /** Brings the answer that was missed, if there is one, behind whatever was just answered. Rejects as the wire does. */
 export async function bringMissed(access: DiscordContext, came: Came): Promise<void> {
-  if (!access.looks.due(came.account, came.at)) return;
-  const id = await look(access, came);
-  if (typeof id !== 'string' || !(await access.kept.delete(keyOf(came.account)))) return;
-  const answer = await keptAnswer(access.kept, id, came.account);
-  if (!answer) return;
+  const missed = await inTime(access.missed.take(came.account, came.at), KEEP_TIME, access);
+  if (!missed) return;
   try {
-    await bring(answer, id, access, came);
+    await bring(missed.answer, missed.id, access, came);
   } catch (cause) {
-    await noteMissed(access, came.account, id);
-    throw cause;
-  }
-}
-
-async function look(access: DiscordContext, came: Came): Promise<unknown> {
-  try {
-    return await inTime(access.kept.get(keyOf(came.account)), KEEP_TIME, access);
-  } catch (cause) {
-    access.looks.again(came.account);
+    await inTime(access.missed.note(came.account, missed.id), KEEP_TIME, access);
     throw cause;
   }
 }
 
 async function bring(answer: KeptAnswer, id: string, access: DiscordContext, came: Came): Promise<void> {
-  const messages = [...packedMessages([textLines([CHAT.missed])]), ...render(answer.reply)];
-  const [note, ...rest] = await outgoing(messages, [], drawnFor(access, came));
-  const rows = answerRowsOf(answer.reply, id, came.ephemeral, access);
-  await access.wire.followUp(came, note, came.ephemeral);
-  for (const [i, message] of rest.entries()) {
-    const whole = i === 0 ? { ...message, components: [...message.components, ...rows] } : message;
-    await access.wire.followUp(came, whole, came.ephemeral);
-  }
+  const [first, ...more] = render(answer.reply);
+  if (!first) throw new Error('an answer without a message');
+  const view = { opened: 'brief', part: 0, parts: more.length + 1 } as const;
+  const below = answerRowsOf(answer.reply, { id, showable: came.ephemeral, view }, access);
+  const above = [{ type: ComponentType.TextDisplay, content: CHAT.missed } as const];
+  const [message] = await outgoing([first], { above, below }, drawnFor(access, came));
+  await access.wire.followUp(came, message, came.ephemeral);
 }
+
+/** Who asked what, above an answer that others see. */
+export function askedBy({ asker }: Pick<Came, 'asker'>, { text, reply }: Pick<KeptAnswer, 'text' | 'reply'>) {
+  const given = Object.values(reply.form?.told ?? {}).join(' · ');
+  const asked = reply.understood?.said ?? (given === '' ? text : given);
+  const content = `-# ${CHAT.requested(`<@${asker.id}>`, escapedMarkdown(label(asked, ASKED)))}`;
+  return [{ type: ComponentType.TextDisplay, content }] satisfies readonly APIComponentInContainer[];
+}
+
+/** Characters of a question that is repeated. */
+const ASKED = 300;
 
 // Brings what is prepared to the one who asked, whatever Discord says: in time, edited, again in plainer
 // form, or kept for later.
@@ -156,7 +148,7 @@ async function sendFirst(session: AnswerSession, around: Surroundings): Promise<
   const [message] = early.messages;
   const respond = (one: Outgoing) =>
     access.wire.respond(came, one, { ...way, ephemeral: early.ephemeral }, !last && message.files.length > 0);
-  const attachments = await inPlainerForm(message, answer, access, respond);
+  const attachments = (await inPlainerForm(message, answer, came, access, respond)) ?? [];
   if (last) await followUp(early, early.ephemeral, around);
   return { whole: last, shown: { answer, message, attachments }, ephemeral: early.ephemeral };
 }
@@ -181,7 +173,7 @@ async function followUp(
   { came, access }: Surroundings,
 ): Promise<void> {
   for (const message of messages.slice(1)) {
-    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, ephemeral));
+    await inPlainerForm(message, answer, came, access, (one) => access.wire.followUp(came, one, ephemeral));
   }
 }
 
@@ -189,37 +181,54 @@ async function followUp(
 async function lost(cause: unknown, session: AnswerSession, { came, access }: Surroundings): Promise<void> {
   const why = refused(cause);
   if (why === 'answered') return;
-  if (why !== 'gone') tellFault(access, cause);
   const answer = await session.last.catch(() => undefined);
+  // Without an answer there is still a word for whoever asked.
+  if (!answer && why !== 'gone') throw cause;
+  if (why !== 'gone') tellFault(access, cause);
   if (answer) await session.save(answer);
-  if (answer && 'headline' in answer) await noteMissed(access, came.account, session.id);
+  if (answer && 'headline' in answer) await inTime(access.missed.note(came.account, session.id), KEEP_TIME, access);
   throw new Undelivered('an answer that reached nobody', { cause });
 }
 
 /** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
-async function edited(message: Outgoing, answer: Answer, came: Came, access: DiscordContext): Promise<void> {
+export async function edited(message: Outgoing, answer: Answer, came: Came, access: DiscordContext): Promise<void> {
   try {
-    await inPlainerForm(message, answer, access, (one) => access.wire.edit(came, one));
+    await inPlainerForm(message, answer, came, access, (one) => access.wire.edit(came, one));
   } catch (cause) {
     if (refused(cause) !== 'message') throw cause;
-    await inPlainerForm(message, answer, access, (one) => access.wire.followUp(came, one, came.ephemeral));
+    await inPlainerForm(message, answer, came, access, (one) => access.wire.followUp(came, one, came.ephemeral));
   }
 }
 
-/** Sends; what Discord refuses to take goes out again as text and a file, and the refusal is told as a fault of ours. */
-async function inPlainerForm<T>(
+/**
+ * Sends; what Discord refuses to take goes out again as text and a file, then as its headline alone, and at last a word for
+ * the asker says so. The first refusal is told as a fault of ours. Undefined where not even the headline was taken.
+ */
+export async function inPlainerForm<T>(
   message: Outgoing,
   answer: Answer,
+  came: Came,
   access: DiscordContext,
   send: (message: Outgoing) => Promise<T>,
-): Promise<T> {
-  try {
-    return await send(message);
-  } catch (cause) {
-    if (refused(cause) !== 'content') throw cause;
-    tellFault(access, cause);
-    return send(plainest(answer));
+): Promise<T | undefined> {
+  let first: unknown;
+  for (const one of [message, plainest(answer), wordOf(inWords(answer))]) {
+    try {
+      return await send(one);
+    } catch (cause) {
+      if (refused(cause) !== 'content') throw cause;
+      if (first === undefined) tellFault(access, cause);
+      first ??= cause;
+    }
   }
+  await sayTo(came, access, CHAT.notTaken);
+  return undefined;
+}
+
+function inWords(answer: Answer): string {
+  if ('headline' in answer) return label(answer.headline, ASKED);
+  if ('problems' in answer) return label(answer.problems[0].expected, ASKED);
+  return 'why' in answer ? `${answer.why} ${answer.call}` : sayFault(answer.reference, answer.outage);
 }
 
 /** How long the last answer is waited for before an earlier one is shown, ms. */
@@ -233,15 +242,17 @@ const PICTURES = 3000;
 export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, access: DiscordContext): Promise<void> {
   // Two processes may be connected for a moment, while one takes over from the other.
   if (!access.shared && changesSomething(ask, access) && !(await claimed(came, access))) return;
-  const { text, written, given } = ask;
+  const { text, written, given, mistaken } = ask;
   const request: Request = {
     asker: came.asker,
-    preferences: access.preferences,
+    preferences: preferencesIn(came.locale, access.preferences),
     text,
     ...(came.server === undefined ? {} : { server: came.server }),
     ...(came.channel === undefined ? {} : { place: came.channel }),
     ...(written === undefined ? {} : { written }),
     ...(given === undefined ? {} : { given }),
+    ...(mistaken === undefined ? {} : { mistaken }),
+    ...(ask.open ? { open: true } : {}),
   };
   const { drawn, ahead } = drawnAhead(drawnFor(access, came));
   async function* drawing(): AsyncGenerator<Answer> {
@@ -282,13 +293,22 @@ async function prepared(
   void session.save(answer);
   const wait = early ? access.wait(PICTURES) : undefined;
   const hasty = wait && drawnBy(wait.over, drawn);
-  const [first, ...rest] = await outgoing(render(answer), [], hasty?.drawn ?? drawn);
+  const all = render(answer);
+  const rows = access.saves.works() ? rowsOf(answer, session.id, all.length, around) : [];
+  // The parts of a reply are leafed through in its first message.
+  const sent = 'headline' in answer ? all.slice(0, 1) : all;
+  const above = ask.added === undefined ? [] : addedBy(ask.added, around.came);
+  const [first, ...rest] = await outgoing(sent, { above, below: rows }, hasty?.drawn ?? drawn);
   wait?.cancel();
   const last = ended && hasty?.late() !== true;
-  const working = last ? [] : (packedMessages([textLines(['', `-# ${CHAT.working}`])])[0]?.components ?? []);
-  const rows = access.saves.works() ? rowsOf(answer, session.id, around) : [];
-  const whole = { ...first, components: [...first.components, ...working, ...rows] };
-  return { answer, last, messages: [whole, ...(last ? rest : [])], ephemeral: isPrivate(answer, way) };
+  const messages = last ? ([first, ...rest] as const) : ([withWord(first, CHAT.working)] as const);
+  return { answer, last, messages, ephemeral: isPrivate(answer, way) };
+}
+
+/** A message with a word below its card. */
+function withWord(message: Outgoing, word: string): Outgoing {
+  const content = `-# ${escapedMarkdown(word)}`;
+  return { ...message, components: [...message.components, { type: ComponentType.TextDisplay, content }] };
 }
 
 /** An answer meant for the channel is seen there; every other goes the way the ask came. */
@@ -296,11 +316,31 @@ function isPrivate(answer: Answer, way: ResponseChannel): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
-function rowsOf(answer: Answer, id: string, { ask, way, access }: Surroundings): readonly ButtonRow[] {
-  if ('headline' in answer) return answerRowsOf(answer, id, isPrivate(answer, way), access);
+/** Whose question it was, and who said more. */
+function addedBy(person: string, { asker }: Came) {
+  const content = `-# ${CHAT.added(`<@${person}>`, `<@${asker.id}>`)}`;
+  return [{ type: ComponentType.TextDisplay, content }] satisfies readonly APIComponentInContainer[];
+}
+
+function rowsOf(
+  answer: Answer,
+  id: string,
+  parts: number,
+  { ask, came, way, access }: Surroundings,
+): readonly ButtonRow[] {
+  const back = way.back === undefined ? {} : { back: way.back };
+  if ('headline' in answer) {
+    const view = { opened: 'brief', part: 0, parts } as const;
+    return answerRowsOf(
+      answer,
+      { id, showable: isPrivate(answer, way), shown: came.open === true, view, ...back },
+      access,
+    );
+  }
   if (!('problems' in answer)) return [];
   const { problems, again = false, example, choices = [] } = answer;
-  const offered = { fix: problems[0].fix, again, example: example !== undefined, choices };
+  const missing = problems.length === 1 ? problems[0].option : undefined;
+  const offered = { fix: problems[0].fix, again, example: example !== undefined, choices, missing, ...back };
   return problemRows(id, formOf(answer, ask, access) !== undefined, offered);
 }
 
@@ -320,7 +360,7 @@ async function isKept(
   id: string,
 ): Promise<boolean> {
   try {
-    const shown = came.ephemeral && !isPrivate(answer, way);
+    const shown = came.open === true || (came.ephemeral && !isPrivate(answer, way));
     const form = 'problems' in answer ? formOf(answer, ask, access) : undefined;
     const stored = { by: came.account, text: ask.text, shown, form, wrongFirst: true };
     await inTime(storeForButtons(access.kept, id, answer, stored), KEEP_TIME, access);

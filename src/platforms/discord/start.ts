@@ -1,21 +1,22 @@
 /** Starts the Discord bot: by the gateway, or by HTTP where the application's public key is set. */
 
 import { REST } from '@discordjs/rest';
-import { Client, type ClientOptions, Events, GatewayDispatchEvents, Options } from 'discord.js';
+import { Client, type ClientOptions, Events, GatewayDispatchEvents, GatewayIntentBits, Options } from 'discord.js';
 import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
 import { InteractionResponseType, verifyKey } from 'discord-interactions';
 import { Agent } from 'undici';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
-import { suggest } from '../../chat/suggest.ts';
+import { suggestRead } from '../../chat/suggest.ts';
 import { GOODBYE, type PlatformContext, type RunningPlatform } from '../platform.ts';
-import { savesUnderway } from '../session.ts';
+import { missedAnswers, savesUnderway } from '../session.ts';
 import { tellFault } from './fault.ts';
 import { sayRestarting } from './forms.ts';
 import { cameOf } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
+import { channelLimit, forget, hearMessage, type MessageEvent } from './listen.ts';
 import { receive } from './receive.ts';
-import { type DiscordContext, looksFor, waitOnClock, wireOf } from './types.ts';
+import { type DiscordContext, menuEntries, preferencesIn, waitOnClock, wireOf } from './types.ts';
 
 /**
  * Of the undici that the REST client is made for. Another version loaded first, such as the one of Slack's socket, would send
@@ -39,6 +40,8 @@ export interface GatewaySettings {
   readonly api?: string;
   /** Told of every interaction as it came, whether or not its server or person is known. */
   onInteraction(interaction: APIInteraction, client: Client): void;
+  /** Told of messages that are new or were edited, and of those that were deleted. */
+  onMessage(message: MessageEvent, client: Client, deleted: boolean): void;
   /** Told of what goes wrong with the connection; it is mended by itself. */
   onTrouble(cause: unknown): void;
 }
@@ -52,7 +55,8 @@ export interface Gateway {
 /** A client that asks for no intent: interactions come without any, and nobody's messages or names are seen. */
 export function clientOf({ shards, api }: Pick<GatewaySettings, 'shards' | 'api'>): Client {
   const options: ClientOptions = {
-    intents: [],
+    // Neither needs Discord's leave: both bring the words of direct messages and of mentions, and no others.
+    intents: [GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages],
     allowedMentions: { parse: [] },
     // Interactions bring all that is needed: what they mention is not remembered.
     makeCache: Options.cacheWithLimits({
@@ -80,6 +84,10 @@ export async function connect(settings: GatewaySettings): Promise<Gateway> {
   client.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction) =>
     settings.onInteraction(interaction, client),
   );
+  const { MessageCreate, MessageUpdate, MessageDelete } = GatewayDispatchEvents;
+  for (const event of [MessageCreate, MessageUpdate])
+    client.ws.on(event, (message: MessageEvent) => settings.onMessage(message, client, false));
+  client.ws.on(MessageDelete, (message: MessageEvent) => settings.onMessage(message, client, true));
   await client.login(settings.token);
   return { client, close: () => client.destroy() };
 }
@@ -152,7 +160,10 @@ export interface DiscordSettings {
 }
 
 /** What the bot is made of, besides the way out and the clock. */
-export type Parts = Omit<DiscordContext, 'wire' | 'wait' | 'shared' | 'isFresh' | 'saves' | 'looks'> &
+export type Parts = Omit<
+  DiscordContext,
+  'wire' | 'entries' | 'hears' | 'wait' | 'shared' | 'isFresh' | 'saves' | 'missed'
+> &
   Partial<Pick<DiscordContext, 'wait'>>;
 
 /** A path for the one HTTP server, as it wants it. */
@@ -181,14 +192,29 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   const begun = new Map<Promise<void>, APIInteraction>();
   let access: DiscordContext | undefined;
   const shared = settings.publicKey !== undefined;
-  const state = { shared, isFresh: freshIds(), saves: savesUnderway(), looks: looksFor() };
+  const state = { shared, isFresh: freshIds(), saves: savesUnderway(), missed: missedAnswers(parts.kept) };
   let open = true;
+  const hears = !shared;
+  const accessBy = (rest: REST): DiscordContext => {
+    access ??= { wait: waitOnClock, ...parts, ...state, hears, wire: wireOf(rest), entries: menuEntries(rest) };
+    return access;
+  };
   const take = (interaction: APIInteraction, rest: REST): void => {
-    access ??= { wait: waitOnClock, ...parts, ...state, wire: wireOf(rest) };
-    const here = access;
+    const here = accessBy(rest);
     const done = asRequest(() => (open ? receive(interaction, here) : tellRestarting(interaction, here)));
     begun.set(done, interaction);
     void done.finally(() => begun.delete(done));
+  };
+  const channels = channelLimit();
+  const heard = new Set<Promise<void>>();
+  const hear = (message: MessageEvent, { rest, user }: Client, deleted: boolean): void => {
+    // A question that comes while the bot stops is answered by whoever takes over, or stays unanswered.
+    if (!open || !user) return;
+    const here = accessBy(rest);
+    const listening = { self: user.id, rest, channels };
+    const done = asRequest(() => (deleted ? forget(message, here, listening) : hearMessage(message, here, listening)));
+    heard.add(done);
+    void done.finally(() => heard.delete(done));
   };
   const refuse = (): void => {
     open = false;
@@ -196,7 +222,7 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   const ended = async (): Promise<void> => {
     refuse();
     const long = (parts.wait ?? waitOnClock)(LONGEST_END);
-    await Promise.race([allOf(begun), long.over]);
+    await Promise.race([allOf(begun).then(() => Promise.all(heard)), long.over]);
     long.cancel();
     await Promise.all([...begun.values()].map((interaction) => access && tellRestarting(interaction, access)));
   };
@@ -205,6 +231,7 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
     const gateway = await connect({
       ...settings,
       onInteraction: (interaction, client) => take(interaction, client.rest),
+      onMessage: hear,
       onTrouble: (cause) => tellFault(parts, cause),
     });
     return {
@@ -257,8 +284,8 @@ export async function connectDiscord(context: PlatformContext): Promise<RunningP
     fault: ports.fault,
     toPng,
     makeFile,
-    suggest: (asker, command, option, typed) =>
-      suggest(asker, { command, option, commands, preferences }, typed, ports),
+    suggest: ({ asker, locale }, command, option, typed) =>
+      suggestRead(asker, { command, option, commands, preferences: preferencesIn(locale, preferences) }, typed, ports),
   });
   const close = async (): Promise<void> => {
     running.refuse();

@@ -12,44 +12,15 @@ import {
   type RESTAPIAttachment,
   type RESTAPIPoll,
 } from 'discord-api-types/v10';
-import type { Asker } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Ports, Request } from '../../chat/ports.ts';
+import type { Completion } from '../../chat/suggest.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
-import type { Saves } from '../session.ts';
+import type { MissedAnswers, Saves } from '../session.ts';
 import type { Came } from './interaction.ts';
-
-// Whose missed answers were looked for lately, so that not every ask of a person looks again.
-
-interface Looks {
-  /** Whether it is time to look, at the moment of an interaction; then it counts as looked. */
-  due(account: string, at: number): boolean;
-  /** There is something to be found. */
-  again(account: string): void;
-}
-
-/** Another process may have noted something since. */
-const LOOK_EVERY = 10 * 60 * 1000;
-const REMEMBERED = 20_000;
-
-export function looksFor(): Looks {
-  const looked = new Map<string, number>();
-  return {
-    due(account, at) {
-      const before = looked.get(account);
-      if (before !== undefined && Math.abs(at - before) < LOOK_EVERY) return false;
-      looked.delete(account);
-      looked.set(account, at);
-      const [oldest] = looked.keys();
-      if (looked.size > REMEMBERED && oldest !== undefined) looked.delete(oldest);
-      return true;
-    },
-    again: (account) => void looked.delete(account),
-  };
-}
 
 // The way out: first responses, edits and further messages, by Discord's REST interface.
 
@@ -64,10 +35,12 @@ export interface Outgoing {
 export interface ResponseChannel {
   readonly ephemeral: boolean;
   readonly update: boolean;
+  /** Short id of the answer whose place it takes. */
+  readonly back?: string;
 }
 
 /** Every call rejects with what Discord refused it with. */
-interface Wire {
+export interface Wire {
   /** The first response; gives the attachments of the message where they are asked for. */
   respond(to: Came, message: Outgoing, way: ResponseChannel, attachments: boolean): Promise<readonly APIAttachment[]>;
   /** Says that an answer is on its way. */
@@ -78,6 +51,10 @@ interface Wire {
   /** Puts a message in place of the first response. */
   edit(to: Came, message: Outgoing): Promise<void>;
   followUp(to: Came, message: Outgoing, ephemeral: boolean): Promise<void>;
+  /** Sends a message to a person. */
+  direct(person: string, message: Outgoing): Promise<void>;
+  /** Deletes a message of the bot's own. */
+  takeAway(channel: string, message: string): Promise<void>;
 }
 
 /** Nobody is ever pinged by an answer. */
@@ -85,7 +62,7 @@ const NOBODY = { parse: [] };
 
 /** The wire over a REST client: the gateway's own, or one that only has the HTTP interface. */
 export function wireOf(rest: REST): Wire {
-  const { interactions } = new API(rest);
+  const { interactions, users, channels } = new API(rest);
   return {
     async respond(to, message, { ephemeral, update }, attachments) {
       const body = { ...bodyOf(message), flags: flagsOf(update ? false : ephemeral) };
@@ -113,10 +90,17 @@ export function wireOf(rest: REST): Wire {
     async followUp(to, message, ephemeral) {
       await interactions.followUp(to.application, to.token, { ...bodyOf(message), flags: flagsOf(ephemeral) });
     },
+    async takeAway(channel, message) {
+      await channels.deleteMessage(channel, message);
+    },
+    async direct(person, message) {
+      const { id } = await users.createDM(person);
+      await channels.createMessage(id, { ...bodyOf(message), flags: flagsOf(false) });
+    },
   };
 }
 
-function bodyOf({ components, attachments, files }: Outgoing) {
+export function bodyOf({ components, attachments, files }: Outgoing) {
   return {
     components: [...components],
     attachments: [...attachments],
@@ -145,7 +129,7 @@ export interface DiscordContext {
   /** Whether an id has not been seen by this process. */
   isFresh(id: string): boolean;
   readonly saves: Saves;
-  readonly looks: Looks;
+  readonly missed: MissedAnswers;
   readonly fault: Ports['fault'];
   readonly wire: Wire;
   toPng(drawing: Drawing): Promise<Buffer>;
@@ -153,7 +137,46 @@ export interface DiscordContext {
   makeFile?(data: Result, as: FileForm): Promise<Buffer>;
   wait(milliseconds: number): Wait;
   /** What may be typed for an option, the likeliest first. */
-  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;
+  suggest(came: Came, command: Command, option: string, typed: string): Promise<readonly Completion[]>;
+  /** An entry of the menu as Discord's words for it: pressed, it is typed. */
+  readonly entries: MenuEntries;
+  /** Whether messages reach it, besides interactions. */
+  readonly hears: boolean;
+}
+
+export interface MenuEntries {
+  /** Looks the ids up, once. Never rejects. */
+  ready(application: string): Promise<void>;
+  mention(name: string): string;
+}
+
+/** Entries by their ids, which Discord gave them; until those are known, by their names. */
+export function menuEntries(rest: REST): MenuEntries {
+  const ids = new Map<string, string>();
+  let looked: Promise<void> | undefined;
+  const look = async (application: string): Promise<void> => {
+    try {
+      const there = await new API(rest).applicationCommands.getGlobalCommands(application);
+      for (const { name, id } of there) ids.set(name, id);
+    } catch {
+      looked = undefined;
+    }
+  };
+  return {
+    ready(application) {
+      looked ??= look(application);
+      return looked;
+    },
+    mention: (name) => (ids.has(name) ? `</${name}:${ids.get(name)}>` : `/${name}`),
+  };
+}
+
+/** What a person's language says of units and figures; what they set themselves counts before it. */
+export function preferencesIn(locale: string | undefined, preferences: Request['preferences']): Request['preferences'] {
+  if (locale === undefined || locale === 'en-US') return preferences;
+  const parts = new Intl.NumberFormat(locale).formatToParts(1.5);
+  const decimal = parts.find(({ type }) => type === 'decimal')?.value === ',' ? ',' : '.';
+  return { ...preferences, units: 'metric', decimal };
 }
 
 /** A wait on the machine's clock. */
@@ -167,7 +190,9 @@ export function waitOnClock(milliseconds: number): Wait {
 
 // A request on its way into the pipeline, with what is known of it already.
 
-export interface Ask extends Pick<Request, 'text' | 'written' | 'given'> {
+export interface Ask extends Pick<Request, 'text' | 'written' | 'given' | 'mistaken' | 'open'> {
+  /** The person whose question somebody else added to. */
+  readonly added?: string;
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
   readonly bare?: Command;
 }

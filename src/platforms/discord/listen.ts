@@ -1,0 +1,236 @@
+/** What people write to the bot: direct messages, and messages in a channel that mention it. Anything else is left alone. */
+
+import { API } from '@discordjs/core/http-only';
+import type { REST } from '@discordjs/rest';
+import { type GatewayMessageCreateDispatchData, MessageFlags, MessageType } from 'discord-api-types/v10';
+import { accountKey } from '../../accounts/asker.ts';
+import { isEmergency } from '../../chat/hazard-answers.ts';
+import { onBehalfOf } from '../../workers/queue.ts';
+import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
+import { sayFaultTo } from './forms.ts';
+import { type Came, sentAt } from './interaction.ts';
+import { FILE_BYTES, KEEP_TIME, LOOK_UP_TIME } from './limits.ts';
+import { sayHelp } from './receive.ts';
+import { bringMissed, claimed, sendAnswers, Undelivered } from './send.ts';
+import { bodyOf, type DiscordContext, type Outgoing, type Wire } from './types.ts';
+
+/** A message as the gateway brings it. An edit may lack most of it. */
+export type MessageEvent = Partial<GatewayMessageCreateDispatchData> &
+  Pick<GatewayMessageCreateDispatchData, 'id' | 'channel_id'>;
+
+export interface Hearing {
+  /** The bot's own id. */
+  readonly self: string;
+  readonly rest: REST;
+  readonly channels: ChannelLimit;
+}
+
+/** What was answered: kept so that an edit edits the answer and a deletion takes it away. */
+interface Answered {
+  readonly reply: string;
+  /** The account that asked, and what. */
+  readonly by: string;
+  readonly person: string;
+  readonly text: string;
+}
+
+/** A day: who edits a question later asks again. */
+const ANSWERED_FOR = 24 * 3600 * 1000;
+
+const keyOf = (id: string): string => `heard:${id}`;
+
+/** A message that is meant for the bot, and what it says. */
+function heard(message: MessageEvent, self: string): { readonly text: string; readonly author: string } | undefined {
+  const { author, webhook_id, type, content = '', mentions = [], guild_id } = message;
+  if (!author || author.bot || author.system || webhook_id !== undefined || author.id === self) return undefined;
+  if (type !== undefined && type !== MessageType.Default && type !== MessageType.Reply) return undefined;
+  // Everyone and roles are in other fields: only its own name is a mention of it.
+  if (guild_id !== undefined && !mentions.some(({ id }) => id === self)) return undefined;
+  return {
+    text: content.replaceAll(`<@${self}>`, ' ').replaceAll(`<@!${self}>`, ' ').replace(/\s+/g, ' ').trim(),
+    author: author.id,
+  };
+}
+
+function cameIn({ id, channel_id, guild_id }: MessageEvent, author: string, self: string): Came {
+  const asker = { platform: 'discord', id: author } as const;
+  return {
+    id,
+    at: sentAt(id),
+    token: '',
+    application: self,
+    asker,
+    account: accountKey(asker),
+    ...(guild_id === undefined ? {} : { server: guild_id, open: true }),
+    channel: channel_id,
+    ephemeral: false,
+    fileBytes: FILE_BYTES,
+  };
+}
+
+/** Answers a message, or edits the answer of one that was edited. Never rejects. */
+export async function hearMessage(message: MessageEvent, access: DiscordContext, listening: Hearing): Promise<void> {
+  const { self } = listening;
+  const said = heard(message, self);
+  if (!said) return;
+  const edit = message.edited_timestamp ?? undefined;
+  const came = cameIn(message, said.author, self);
+  if (!access.isFresh(edit === undefined ? came.id : `${came.id} ${edit}`)) return;
+  if (came.open && !isEmergency(said.text) && !listening.channels.takes(message.channel_id, came.at)) return;
+  await onBehalfOf(came.account, async () => {
+    try {
+      if (edit === undefined && !(await claimed(came, access))) return;
+      await answered(message, said.text, came, access, listening);
+    } catch (cause) {
+      if (cause instanceof Undelivered) return;
+      const reference = tellFault(access, cause);
+      const wire = messageWire(access.wire, listening.rest, message, undefined);
+      return await sayFaultTo(came, { ...access, wire }, reference, cause);
+    }
+  });
+}
+
+async function answered(
+  message: MessageEvent,
+  said: string,
+  came: Came,
+  access: DiscordContext,
+  { rest }: Hearing,
+): Promise<void> {
+  const { kept } = access;
+  const read = async (id: string | undefined): Promise<Answered | undefined> => {
+    if (id === undefined) return undefined;
+    const found = await inTime(kept.get(keyOf(id)), LOOK_UP_TIME, access).catch(() => undefined);
+    return found as Answered | undefined;
+  };
+  const before = message.edited_timestamp ? await read(message.id) : undefined;
+  if (before?.text === said) return;
+  const wire = messageWire(access.wire, rest, message, before?.reply);
+  const here = { ...access, wire };
+  const keep = async (): Promise<void> => {
+    const reply = wire.sent();
+    if (reply === undefined) return;
+    const one: Answered = { reply, by: came.account, person: came.asker.id, text: said };
+    try {
+      await inTime(
+        Promise.all([kept.set(keyOf(message.id), one, ANSWERED_FOR), kept.set(keyOf(reply), one, ANSWERED_FOR)]),
+        KEEP_TIME,
+        access,
+      );
+    } catch (cause) {
+      tellUnlessOutage(access, cause);
+    }
+  };
+  try {
+    if (said === '') return await sayHelp(came, here);
+    // Somebody else adds to a question: it is theirs now, and both are named.
+    const asked = await read(message.message_reference?.message_id);
+    const others = asked !== undefined && asked.by !== came.account && came.open === true;
+    const text = others ? `${asked.text} ${said}` : said;
+    const added = others ? { added: asked.person } : {};
+    const open = came.open ? { open: true as const } : {};
+    await sendAnswers({ text, ...open, ...added }, came, { ephemeral: false, update: false }, here);
+  } finally {
+    await keep();
+  }
+  // What was missed is nobody else's business.
+  if (!came.open) await bringMissed(here, came).catch((cause) => tellUnlessOutage(access, cause));
+}
+
+/** A question that was deleted takes its answer with it. Never rejects. */
+export async function forget(
+  { id, channel_id }: Pick<MessageEvent, 'id' | 'channel_id'>,
+  access: DiscordContext,
+  { rest }: Pick<Hearing, 'rest'>,
+): Promise<void> {
+  try {
+    const found = (await access.kept.get(keyOf(id))) as Answered | undefined;
+    if (!found || found.reply === id) return;
+    await access.kept.delete(keyOf(id));
+    await access.kept.delete(keyOf(found.reply));
+    await new API(rest).channels.deleteMessage(channel_id, found.reply);
+  } catch (cause) {
+    // Deleted already, by somebody else.
+    if (refused(cause) !== 'message') tellUnlessOutage(access, cause);
+  }
+}
+
+/** The way out for a message: a reply to it, edited later; to the asker alone where the bot may not write there. */
+function messageWire(
+  wire: Wire,
+  rest: REST,
+  { id, channel_id }: MessageEvent,
+  reply: string | undefined,
+): Wire & { sent(): string | undefined } {
+  const { channels } = new API(rest);
+  let sent = reply;
+  const post = async (message: Outgoing, person: string) => {
+    const reference = { message_id: id, fail_if_not_exists: false };
+    const body = { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 as const, message_reference: reference };
+    try {
+      return await channels.createMessage(channel_id, body);
+    } catch (cause) {
+      if (!isForbidden(cause)) throw cause;
+      await wire.direct(person, message);
+      return undefined;
+    }
+  };
+  const put = async (message: Outgoing, person: string) => {
+    if (sent === undefined) {
+      const made = await post(message, person);
+      sent = made?.id;
+      return made?.attachments ?? [];
+    }
+    const made = await channels.editMessage(channel_id, sent, {
+      ...bodyOf(message),
+      flags: MessageFlags.IsComponentsV2,
+    });
+    return made.attachments;
+  };
+  return {
+    ...wire,
+    sent: () => sent,
+    respond: (to, message) => put(message, to.asker.id),
+    async edit(to, message) {
+      await put(message, to.asker.id);
+    },
+    async followUp(to, message) {
+      await post(message, to.asker.id);
+    },
+    async defer() {
+      // Only a courtesy: the answer comes without it too.
+      await channels.showTyping(channel_id).catch(() => undefined);
+    },
+  };
+}
+
+function isForbidden(cause: unknown): boolean {
+  return cause instanceof Error && 'status' in cause && cause.status === 403;
+}
+
+// A channel is for people: the bot speaks up only so often.
+
+/** Answers in one channel within a minute. */
+const MOST_ANSWERS = 12;
+const MINUTE = 60_000;
+const MOST_CHANNELS = 5_000;
+
+export interface ChannelLimit {
+  /** Whether an answer more is fine there; `at` in milliseconds since 1970. */
+  takes(channel: string, at: number): boolean;
+}
+
+export function channelLimit(): ChannelLimit {
+  const answers = new Map<string, readonly number[]>();
+  return {
+    takes(channel, at) {
+      const recent = (answers.get(channel) ?? []).filter((one) => at - one < MINUTE);
+      if (recent.length >= MOST_ANSWERS) return false;
+      answers.delete(channel);
+      answers.set(channel, [...recent, at]);
+      const [oldest] = answers.keys();
+      if (answers.size > MOST_CHANNELS && oldest !== undefined) answers.delete(oldest);
+      return true;
+    },
+  };
+}
