@@ -1,17 +1,17 @@
 /** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
 
 import { Buffer } from 'node:buffer';
-import type { Form } from '../../chat/command.ts';
-import { commandNamed } from '../../chat/form.ts';
+import type { Command, Form } from '../../chat/command.ts';
+import { commandNamed, formFields } from '../../chat/form.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
 import { formView } from './forms.ts';
 import { postTo } from './post.ts';
-import { sendAnswers } from './send.ts';
+import { lacksProject, sendAnswers } from './send.ts';
 import type { Party, SlackPorts, Where } from './types.ts';
 
 /** A request as it came: typed, as the values of a form, or somebody's message. */
-export type SlackAsk = Pick<Request, 'text' | 'given' | 'written'>;
+export type SlackAsk = Pick<Request, 'text' | 'given' | 'written' | 'mistaken'>;
 
 /** Answers a request where its party is. */
 export async function answerAsk(ask: SlackAsk, party: Party, ports: SlackPorts): Promise<void> {
@@ -21,19 +21,30 @@ export async function answerAsk(ask: SlackAsk, party: Party, ports: SlackPorts):
 /** A channel, or a thread in it, is one conversation. */
 function requestOf(ask: SlackAsk, { asker, where }: Party, { preferences }: SlackPorts): Request {
   const place = [where.channel, where.thread].filter((one) => one !== undefined).join(':');
-  return { asker, preferences, written: 'line', ...ask, ...(place === '' ? {} : { place }) };
+  return {
+    asker,
+    preferences,
+    written: 'line',
+    ...ask,
+    ...(place === '' ? {} : { place }),
+    ...(where.open && { open: true }),
+  };
 }
 
 /** Answers what is typed; where it only lacks what must be told, its form opens instead, as long as Slack lets it. */
 export async function answerOrForm(text: string, trigger: string, party: Party, ports: SlackPorts): Promise<void> {
   const answers = ports.answer(requestOf({ text }, party, ports))[Symbol.asyncIterator]();
-  const first = await answers.next();
-  if (first.done !== true && lacksOnly(first.value) && (await openForm(first.value.form, trigger, party, ports))) {
+  const patience = ports.patience();
+  const next = answers.next();
+  const early = await Promise.race([next, patience.then(() => undefined)]);
+  const lacking = early && early.done !== true ? lacksOnly(early.value, ports.commands) : undefined;
+  const opens = lacking && !(await lacksProject(lacking, party, ports));
+  if (opens && (await openForm(lacking.form, trigger, party, ports))) {
     // Nobody takes what else there is: it ends here.
     await answers.return?.();
     return;
   }
-  await sendAnswers({ text, answers: after(first, answers) }, party, ports);
+  await sendAnswers({ text, answers: after(next, answers), patience }, party, ports);
 }
 
 /** Opens a command's form; false when there is no such command or Slack opens no form any more. */
@@ -41,7 +52,8 @@ export async function openForm(form: Form, trigger: string, party: Party, ports:
   const command = commandNamed(form.command, ports.commands);
   if (!command) return false;
   try {
-    const view = formView(command, form.told, carriedWhere(party, ports), await mayLack(party, ports));
+    const carried = { where: carriedWhere(party, ports), mayLack: await mayLack(party, ports) };
+    const view = formView(command, form.told, carried);
     await party.client.views.open({ trigger_id: trigger, view });
     return true;
   } catch (cause) {
@@ -60,19 +72,29 @@ async function mayLack({ asker }: Party, ports: SlackPorts): Promise<boolean> {
 }
 
 /** Where the form's answer goes: what a form's answer replaces is not there yet. */
-function carriedWhere({ client, where }: Party, ports: SlackPorts): Where {
-  const response = postTo(client, where, ports.now).response();
+function carriedWhere(party: Party, ports: SlackPorts): Where {
+  const response = postTo(party, ports).response();
+  const { pressed: _pressed, ...where } = party.where;
   return { ...where, ...(response ? { response } : {}) };
 }
 
 type Lacking = Extract<Answer, { readonly problems: unknown }> & { readonly form: Form };
 
-function lacksOnly(answer: Answer): answer is Lacking {
-  return 'problems' in answer && answer.form !== undefined && answer.problems.every(({ got }) => got === '');
+/** Whether all that is wrong is that options are missing which the command cannot do without. */
+function lacksOnly(answer: Answer, commands: readonly Command[]): Lacking | undefined {
+  if (!('problems' in answer) || !answer.form || answer.choices) return undefined;
+  const { form, problems } = answer;
+  const command = commandNamed(form.command, commands);
+  const needed = command ? formFields(command).filter(({ standard }) => standard === undefined) : [];
+  const only = problems.every(({ got, option }) => got === '' && needed.some((field) => field.option === option));
+  return only ? { ...answer, form } : undefined;
 }
 
-async function* after(first: IteratorResult<Answer, unknown>, rest: AsyncIterator<Answer>): AsyncGenerator<Answer> {
-  for (let one = first; one.done !== true; one = await rest.next()) yield one.value;
+async function* after(
+  first: Promise<IteratorResult<Answer, unknown>>,
+  rest: AsyncIterator<Answer>,
+): AsyncGenerator<Answer> {
+  for (let one = await first; one.done !== true; one = await rest.next()) yield one.value;
 }
 
 // What a person typed, out of what Slack sends: its tags and entities undone, our own name taken off the

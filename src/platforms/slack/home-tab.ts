@@ -1,35 +1,34 @@
-/** The Home tab: how to ask, forms to start with, and the project in use. */
+/** The Home tab: the project in use, to tick off and to ask about where it stands; without one how to begin. */
 
 import type { types } from '@slack/bolt';
 import { accountKey } from '../../accounts/asker.ts';
 import type { Command } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
-import { type Offers, offersOf } from '../../chat/offers.ts';
+import { parseLine } from '../../chat/grammar.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import { keepAnswer, mintId } from '../../chat/saved-replies.ts';
 import { fullName, listed } from '../../input/command-shape.ts';
-import type { Block, Reply } from '../../reply/reply.ts';
+import type { Action, Block, Caution, Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
-import { answerRows, openButton, optionOf, rowsOf } from './buttons.ts';
-import { HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
-import { blockBlocks } from './render.ts';
+import { lookUpPress } from '../session.ts';
+import { askButton, openButton, optionOf, primary, rowsOf } from './buttons.ts';
+import { CHECKBOXES, HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
+import { called } from './post.ts';
+import { blockBlocks, headed, render } from './render.ts';
 import { cut, type SlackBlock, said, saidLines, slackPlainText, slackSize } from './rich.ts';
 import type { Party, SlackPorts } from './types.ts';
 
 /** Commands with a button of their own. */
 const FIRST = ['floor planks', 'trim list', 'prep tearout'];
-/** What somebody without a project is offered besides. */
+/** What somebody without a project is offered first. */
 const BEGIN = 'project new';
 /** What is told of the project in use, where such commands are there. */
-const PROJECT = ['project show', 'project progress', 'project shopping'];
+const PROJECT = { show: 'project show', progress: 'project progress', shopping: 'project shopping' } as const;
+/** What is told of it where there is anything to tell. */
+const OPEN = { measure: 'project measure', share: 'project share' } as const;
+const UNDO = 'project undo';
 
-/** Of an answer on the tab only its asks are offered. */
-const ASKS_ALONE = { sections: [], files: false, changeable: false, shown: true } as const;
-
-/** The asks whose answers stand on the Home tab. */
-function homeAsks(commands: readonly Command[]): readonly string[] {
-  return PROJECT.filter((name) => commandNamed(name, commands) !== undefined);
-}
+type Part = keyof typeof PROJECT | keyof typeof OPEN;
 
 /** An answer about the project, and the id it is kept under for its buttons. */
 interface HomeReply {
@@ -37,19 +36,130 @@ interface HomeReply {
   readonly id: string | undefined;
 }
 
-/** The Home tab; `project`: the replies to `homeAsks`, in order. */
-function homeView(commands: readonly Command[], project: readonly HomeReply[]): types.HomeView {
-  const start: readonly SlackBlock[] = [
-    { type: 'header', text: slackPlainText(SLACK.homeTitle, 150) },
-    ...said(SLACK.homeIntro),
-    ...said(SLACK.homeStart, true),
-    ...rowsOf([...firstButtons(commands, project.length === 0), ...otherList(commands)]),
-  ];
-  return { type: 'home', blocks: [...start, ...projectBlocks(project, VIEW.blocks - start.length)] };
+type Project = Partial<Readonly<Record<Part, HomeReply>>>;
+
+/** The Home tab; `done`: what was just done. */
+function homeView(commands: readonly Command[], project: Project, done: string | undefined): types.HomeView {
+  const other = [...said(SLACK.homeStart, true), ...rowsOf([...firstButtons(commands), ...otherList(commands)])];
+  const begun = commandNamed(BEGIN, commands);
+  const blocks: readonly SlackBlock[] = project.show
+    ? [
+        ...(done === undefined ? [] : said(done)),
+        ...fitting(projectBlocks(project.show, project, commands), VIEW.blocks - other.length - 2),
+        { type: 'divider' },
+        ...other,
+      ]
+    : [
+        ...headed(SLACK.homeTitle),
+        ...said(SLACK.homeIntro),
+        ...rowsOf(begun ? [primary(openButton(BEGIN, SLACK.begin))] : []),
+        ...other,
+      ];
+  return { type: 'home', blocks: [...blocks] };
 }
 
-function firstButtons(commands: readonly Command[], begins: boolean): readonly types.Button[] {
-  return [...FIRST, ...(begins ? [BEGIN] : [])].flatMap((name) => {
+/** As many of the parts, each whole, as the tab has room for. */
+function fitting(parts: readonly (readonly SlackBlock[])[], room: number): readonly SlackBlock[] {
+  const blocks: SlackBlock[] = [];
+  for (const part of parts) {
+    if (blocks.length + part.length > room || slackSize([...blocks, ...part]) > HOME_CHARACTERS) break;
+    blocks.push(...part);
+  }
+  return blocks;
+}
+
+/** The project in parts: what it is, what to do next, what to buy, what is open, what others see. */
+function projectBlocks(
+  show: HomeReply,
+  { progress, shopping, measure, share }: Project,
+  commands: readonly Command[],
+): readonly (readonly SlackBlock[])[] {
+  const asks = [...(show.id === undefined ? [] : askButtons(show, show.id))];
+  const shared = share && /"shares":\[\]/.test(JSON.stringify(share.reply.data)) === false;
+  const part = (one: HomeReply | undefined): readonly SlackBlock[] =>
+    one ? [{ type: 'divider' }, ...said(one.reply.headline, true), ...ticks(one)] : [];
+  return [
+    [
+      ...headed(show.reply.headline),
+      ...rowsOf([
+        ...asks,
+        openlessButton('undo', SLACK.homeUndo),
+        ...(cautionsOf([show, progress, shopping]).length > 0 ? [openlessButton('safety', CHAT.cautions)] : []),
+      ]),
+    ],
+    [...part(progress), ...(progress ? glances(progress.reply, 'table') : [])],
+    [...part(shopping), ...(shopping ? openQuestions(shopping.reply, commands) : [])],
+    measure && (measure.reply.actions.length > 0 || measure.reply.blocks.length > 0)
+      ? [...part(measure), ...rowsOf(measure.id === undefined ? [] : askButtons(measure, measure.id))]
+      : [],
+    [
+      ...part(share),
+      ...(share && shared ? glances(share.reply, 'table') : []),
+      ...rowsOf(share?.id === undefined ? [] : askButtons(share, share.id)),
+    ],
+    glances(show.reply, 'table'),
+  ];
+}
+
+/** Buttons for what an answer offers next, but for what is ticked off. */
+function askButtons({ reply }: HomeReply, id: string): readonly types.Button[] {
+  const places = reply.actions.flatMap((action, place) => (action.among === undefined ? [{ action, place }] : []));
+  return places.slice(0, 4).map(({ action, place }) => askButton(id, place, action.label));
+}
+
+/** A button that needs nothing stored. */
+function openlessButton(press: 'undo' | 'safety', label: string): types.Button {
+  return { type: 'button', action_id: `home.${press}`, text: slackPlainText(label, 75) };
+}
+
+/** What can be ticked off, as boxes to tick. */
+function ticks({ reply, id }: HomeReply): readonly SlackBlock[] {
+  const places = reply.actions.flatMap((action, place) => (action.among === undefined ? [] : [{ action, place }]));
+  const shown = places.filter(({ action }) => TICKED.test(action.label)).slice(0, CHECKBOXES);
+  if (id === undefined || shown.length === 0) return [];
+  const options = shown.map(({ action, place }) => optionOf(tickLabel(action), `${id}.${place}`));
+  return rowsOf([{ type: 'checkboxes', action_id: `tick.${id}`, options }]);
+}
+
+/** “Done: clear the room” beside a box is said by the box. */
+const TICKED = /^(?:Done|Bought): /;
+
+function tickLabel({ label }: Action): string {
+  const bare = label.replace(TICKED, '');
+  return bare.charAt(0).toUpperCase() + bare.slice(1);
+}
+
+/** A line of what is not worked out yet, with the line to type in quotation marks. */
+const TYPED = /^([^:]{1,200}): (.*?)[:?.]? ?[Tt]ype “([^“”]{1,300})”/su;
+
+/** What is not worked out yet, each with a button that opens its form: nothing of the example in it. */
+function openQuestions({ blocks }: Reply, commands: readonly Command[]): readonly SlackBlock[] {
+  const items = blocks.flatMap((block) => (block.kind === 'checklist' ? block.items : []));
+  const found = items.flatMap((item) => {
+    const [, name = '', question = '', line = ''] = TYPED.exec(item) ?? [];
+    const parsed = line === '' ? undefined : parseLine(line, commands);
+    return parsed?.ok ? [{ name, question, command: fullName(parsed.command) }] : [];
+  });
+  const buttons = found.map(({ name, command }, i) => {
+    const opened = openButton(command, name);
+    return { ...opened, action_id: `${opened.action_id}.${i}` };
+  });
+  return [
+    ...saidLines(
+      undefined,
+      found.map(({ name, question }) => ({ label: `${name}:`, text: question })),
+    ).filter(() => found.length > 0),
+    ...rowsOf(buttons),
+  ];
+}
+
+function cautionsOf(replies: readonly (HomeReply | undefined)[]): readonly Caution[] {
+  const all = replies.flatMap((one) => one?.reply.cautions ?? []);
+  return all.filter(({ text }, i) => all.findIndex((other) => other.text === text) === i);
+}
+
+function firstButtons(commands: readonly Command[]): readonly types.Button[] {
+  return FIRST.flatMap((name) => {
     const command = commandNamed(name, commands);
     return command ? [openButton(fullName(command), SLACK.homeButtons[name] ?? name)] : [];
   });
@@ -77,34 +187,9 @@ function otherList(commands: readonly Command[]): readonly types.StaticSelect[] 
   ];
 }
 
-/** What the answers about the project tell, with their buttons, as far as the tab has room; every caution once, below. */
-function projectBlocks(project: readonly HomeReply[], room: number): readonly SlackBlock[] {
-  if (project.length === 0) return [];
-  const texts = new Set(project.flatMap(({ reply }) => reply.cautions.map(({ text }) => text)));
-  const cautions =
-    texts.size === 0
-      ? []
-      : saidLines(
-          CHAT.cautions,
-          [...texts].map((text) => ({ label: '•', text })),
-        );
-  const blocks: SlackBlock[] = [{ type: 'divider' }, ...said(SLACK.homeProject, true)];
-  for (const { reply, id } of project) {
-    const next = [...glance(reply), ...(id === undefined ? [] : answerRows(id, asksOnly(reply), ASKS_ALONE))];
-    const size = slackSize([...blocks, ...next, ...cautions]);
-    if (blocks.length + next.length + cautions.length > room || size > HOME_CHARACTERS) break;
-    blocks.push(...next);
-  }
-  return [...blocks, ...cautions];
-}
-
-function asksOnly(reply: Reply): Offers {
-  return { ...offersOf(reply), parts: [], sources: false };
-}
-
-/** A reply in lines: a Home tab takes no tables. */
-function glance({ headline, blocks }: Reply): readonly SlackBlock[] {
-  return [...said(headline, true), ...blocks.flatMap(glanceAt)];
+/** Blocks of a reply in lines, for neither a tab nor a form takes tables; `only` those of one kind. */
+function glances({ blocks }: Pick<Reply, 'blocks'>, only?: Block['kind']): readonly SlackBlock[] {
+  return blocks.filter(({ kind }) => only === undefined || kind === only).flatMap(glanceAt);
 }
 
 function glanceAt(block: Block): readonly SlackBlock[] {
@@ -124,18 +209,108 @@ function glanceAt(block: Block): readonly SlackBlock[] {
   }
 }
 
-// Draws the Home tab of one person from what they keep, and publishes it.
+// Draws the Home tab of one person from what they keep, and publishes it; a press there is answered there.
 
-/** Publishes it. Rejects when Slack does not take it. */
-export async function publishHome(party: Party, ports: SlackPorts): Promise<void> {
-  const project: HomeReply[] = [];
-  const asks = (await ports.holds(party.asker).catch(() => false)) ? homeAsks(ports.commands) : [];
-  for (const text of asks) {
-    let last: Answer | undefined;
-    for await (const one of ports.answer({ asker: party.asker, preferences: ports.preferences, text })) last = one;
-    if (last && 'headline' in last) project.push(await kept(text, last, party, ports));
+/** Publishes it, with what was just `done` above. Rejects when Slack does not take it. */
+export async function publishHome(party: Party, ports: SlackPorts, done?: string): Promise<void> {
+  const project: Partial<Record<Part, HomeReply>> = {};
+  const holds = await ports.holds(party.asker).catch(() => false);
+  for (const [part, text] of Object.entries({ ...PROJECT, ...OPEN }) as [Part, string][]) {
+    if (!holds || !commandNamed(text, ports.commands)) continue;
+    const last = await lastAnswer(text, party, ports);
+    if (last && 'headline' in last) project[part] = await kept(text, last, party, ports);
   }
-  await party.client.views.publish({ user_id: party.where.user, view: homeView(ports.commands, project) });
+  const view = { user_id: party.where.user, view: homeView(ports.commands, project, done) };
+  await called('views.publish', () => party.client.views.publish(view), ports);
+}
+
+async function lastAnswer(text: string, { asker }: Party, ports: SlackPorts): Promise<Answer | undefined> {
+  let last: Answer | undefined;
+  for await (const one of ports.answer({ asker, preferences: ports.preferences, text })) last = one;
+  return last;
+}
+
+/** What was pressed on the tab: a button, or boxes that are ticked now. */
+export interface PressedHome {
+  readonly action: string;
+  readonly value: string;
+  readonly ticked: readonly string[];
+  readonly trigger: string;
+}
+
+/** Acts on a press that is answered on the tab itself; false where it is of another kind. Rejects as Slack does. */
+export async function pressHome(
+  { action, value, ticked, trigger }: PressedHome,
+  party: Party,
+  ports: SlackPorts,
+): Promise<boolean> {
+  const [name, own = ''] = action.split('.');
+  const request = async (id = '', place = ''): Promise<string | undefined> => {
+    const found = await lookUpPress({ kind: 'ask', id, place: Number(place) }, accountKey(party.asker), ports);
+    return found.found === 'request' ? found.text : undefined;
+  };
+  if (name === 'tick' || action === 'home.undo') {
+    const asked = name === 'tick' ? await Promise.all(ticked.map((one) => request(...one.split('.')))) : [UNDO];
+    const said: string[] = [];
+    for (const text of asked) if (text !== undefined) said.push(leadOf(await lastAnswer(text, party, ports)));
+    await publishHome(party, ports, said.length === asked.length ? said.join(' ') : SLACK.old);
+    return true;
+  }
+  const text = name === 'ask' ? await request(value, own) : undefined;
+  if (text === undefined && action !== 'home.safety') return false;
+  const opening = { trigger_id: trigger, view: answerView(said(SLACK.working)) };
+  const first = await party.client.views.open(opening).catch((cause: unknown) => ports.fault('slack', cause));
+  // Slack lets a form be opened for three seconds: after that the answer comes as a message.
+  if (!first) return false;
+  const blocks = text === undefined ? await safety(party, ports) : answerBlocks(await lastAnswer(text, party, ports));
+  const view = { view_id: first.view?.id ?? '', view: answerView(blocks) };
+  await called('views.update', () => party.client.views.update(view), ports);
+  await publishHome(party, ports);
+  return true;
+}
+
+function leadOf(answer: Answer | undefined): string {
+  const [first] = answer ? render(answer) : [];
+  return first?.text.split('\n')[0] ?? '';
+}
+
+/** Every caution of the project. */
+async function safety(party: Party, ports: SlackPorts): Promise<readonly SlackBlock[]> {
+  const replies: HomeReply[] = [];
+  for (const text of Object.values(PROJECT)) {
+    const last = await lastAnswer(text, party, ports);
+    if (last && 'headline' in last) replies.push({ reply: last, id: undefined });
+  }
+  return saidLines(
+    CHAT.cautions,
+    cautionsOf(replies).map(({ text }) => ({ label: '•', text })),
+  );
+}
+
+/** All of an answer, in lines. */
+function answerBlocks(answer: Answer | undefined): readonly SlackBlock[] {
+  if (!answer) return said(SLACK.old);
+  if (!('headline' in answer)) return render(answer)[0]?.blocks ?? [];
+  const [first] = render({ ...answer, blocks: [], cautions: [] });
+  const brief = (render(answer, { id: 'none' })[0]?.blocks ?? first?.blocks ?? []).filter(
+    ({ type }) => type !== 'actions',
+  );
+  return [...brief.filter(({ type }) => type !== 'table'), ...glances(answer), ...said(SLACK.homeMore)];
+}
+
+function answerView(blocks: readonly SlackBlock[]): types.ModalView {
+  const title = slackPlainText(SLACK.homeAnswer, VIEW.title);
+  return {
+    type: 'modal',
+    title,
+    close: slackPlainText(SLACK.formDone, VIEW.title),
+    blocks: [
+      ...fitting(
+        blocks.map((one) => [one]),
+        VIEW.blocks,
+      ),
+    ],
+  };
 }
 
 async function kept(text: string, reply: Reply, { asker }: Party, ports: SlackPorts): Promise<HomeReply> {

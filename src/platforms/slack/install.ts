@@ -1,10 +1,18 @@
 /** The workspaces that installed the app: their tokens, sealed in the store, gone when a workspace takes the app off. */
 
 import { createCipheriv, createDecipheriv, createHash, randomBytes } from 'node:crypto';
-import type { IncomingMessage, ServerResponse } from 'node:http';
-import type { Installation, InstallationQuery, InstallationStore, InstallProvider } from '@slack/oauth';
+import type { ServerResponse } from 'node:http';
+import type {
+  CallbackOptions,
+  Installation,
+  InstallationQuery,
+  InstallationStore,
+  InstallProvider,
+} from '@slack/oauth';
 import { z } from 'zod';
 import type { KeyValueStore } from '../../storage/types.ts';
+import { INSTALL } from '../../text/chat-text.ts';
+import type { NodeExchange, PlatformRoute } from '../platform.ts';
 import { SCOPES } from './register.ts';
 import { keyBytes } from './settings.ts';
 
@@ -37,7 +45,7 @@ export function sealOf(keys: string): Seal {
     open(sealed, about) {
       const [name, packed = ''] = sealed.split('.');
       const key = all.find((known) => known.name === name);
-      if (!key) throw new Error('sealed with a key that is not told in FLOORHAND_KEY');
+      if (!key) throw new Error('sealed with a key that isn’t in FLOORHAND_KEY');
       const bytes = Buffer.from(packed, 'base64url');
       const [nonce, tag] = [bytes.subarray(0, NONCE_BYTES), bytes.subarray(NONCE_BYTES, NONCE_BYTES + TAG_BYTES)];
       const cipher = createDecipheriv('aes-256-gcm', key.bytes, nonce, { authTagLength: TAG_BYTES });
@@ -120,62 +128,62 @@ function installationKey(query: {
 // The pages by which a workspace installs the app, served by the one HTTP server through Slack's own install
 // provider.
 
-const INSTALL_PATH = '/slack/install';
+export const INSTALL_PATH = '/slack/install';
 const REDIRECT_PATH = '/slack/oauth_redirect';
 
-/** What is answered at a path of ours. */
-export interface InstallPage {
-  readonly method: 'GET' | 'POST';
-  readonly path: string;
-  handle(request: Request): Promise<Response>;
-}
+/** Who a workspace's installation greets. */
+type Greeting = (installation: Installation<'v1' | 'v2', boolean>) => void;
 
 /** The page that leads to Slack's own, and the one that Slack sends people back to. */
-export function installPages(installer: InstallProvider): readonly InstallPage[] {
+export function installPages(installer: InstallProvider, greet: Greeting): readonly PlatformRoute[] {
   const options = { scopes: SCOPES.map(({ scope }) => scope) };
+  const answers: CallbackOptions = {
+    success: (installation, _options, _request, response) => {
+      greet(installation);
+      put(response, 200, INSTALL.done, INSTALL.doneHow);
+    },
+    failure: (cause, _options, request, response) => {
+      const { searchParams } = new URL(request.url ?? '/', 'http://here');
+      const cancelled = searchParams.get('error') === 'access_denied';
+      const ours = ['slack_oauth_unknown_error', 'slack_oauth_installer_initialization_error'].includes(cause.code);
+      put(response, cancelled ? 200 : ours ? 500 : 400, cancelled ? INSTALL.cancelled : INSTALL.failed, INSTALL.again);
+    },
+  };
+  const route = (path: string, answer: (node: NodeExchange) => Promise<void>): PlatformRoute => ({
+    method: 'GET',
+    path,
+    async handle(_request, _from, node) {
+      if (!node) throw new Error('an installation that does not come over HTTP/1');
+      await answer(node);
+      return node.answered;
+    },
+  });
   return [
-    {
-      method: 'GET',
-      path: INSTALL_PATH,
-      handle: (request) => answered(request, (req, res) => installer.handleInstallPath(req, res, undefined, options)),
-    },
-    {
-      method: 'GET',
-      path: REDIRECT_PATH,
-      handle: (request) => answered(request, (req, res) => installer.handleCallback(req, res)),
-    },
+    route(INSTALL_PATH, ({ incoming, outgoing }) =>
+      installer.handleInstallPath(incoming, outgoing, undefined, options),
+    ),
+    route(REDIRECT_PATH, ({ incoming, outgoing }) => installer.handleCallback(incoming, outgoing, answers)),
   ];
 }
 
-/** The provider speaks to Node's own request and response: it reads an address and cookies, and writes a head and a text. */
-async function answered(
-  request: Request,
-  run: (request: IncomingMessage, response: ServerResponse) => Promise<void>,
-): Promise<Response> {
-  const headers = new Headers();
-  let status = 200;
-  let text = '';
-  const put = (name: string, value: number | string | readonly string[]): void => {
-    headers.delete(name);
-    for (const one of [value].flat()) headers.append(name, `${one}`);
+/** A page of a heading and a sentence, which leads back to the beginning. */
+function put(response: ServerResponse, status: number, heading: string, words: string): void {
+  response.writeHead(status, { 'content-type': 'text/html; charset=utf-8' });
+  response.end(
+    `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${heading}</title><body><h1>${heading}</h1><p>${words}</p><p><a href="${INSTALL_PATH}">${INSTALL.link}</a></p></body></html>`,
+  );
+}
+
+/** Asks once for all who want the same at the same time: a token that is renewed is renewed once. */
+export function askedOnce<A extends readonly unknown[], T>(
+  ask: (...given: A) => Promise<T>,
+): (...given: A) => Promise<T> {
+  const under = new Map<string, Promise<T>>();
+  return (...given) => {
+    const [query] = given as readonly unknown[];
+    const key = JSON.stringify(query);
+    const asked = under.get(key) ?? ask(...given).finally(() => under.delete(key));
+    under.set(key, asked);
+    return asked;
   };
-  const { pathname, search, host } = new URL(request.url);
-  const incoming = {
-    url: `${pathname}${search}`,
-    method: request.method,
-    headers: { host, cookie: request.headers.get('cookie') ?? undefined },
-  };
-  const outgoing = {
-    setHeader: put,
-    getHeader: (name: string) => headers.get(name) ?? undefined,
-    writeHead(code: number, more: Readonly<Record<string, string>> = {}) {
-      status = code;
-      for (const [name, value] of Object.entries(more)) put(name, value);
-    },
-    end(body = '') {
-      text = body;
-    },
-  };
-  await run(incoming as unknown as IncomingMessage, outgoing as unknown as ServerResponse);
-  return new Response(text, { status, headers });
 }

@@ -11,6 +11,8 @@ export const MESSAGE = {
   tables: 1,
   /** The fallback and notification text; longer ones are cut by Slack. */
   text: 3000,
+  /** A heading. */
+  header: 150,
 } as const;
 
 /** A rich text block of ours: lines and characters, so that none is longer than a screen or two. */
@@ -23,13 +25,13 @@ export const TABLE = { rows: 100, columns: 20, characters: 9000 } as const;
 export const MONOSPACE = { columns: 40, characters: 2400 } as const;
 
 export const IMAGE = { alt: 2000, title: 2000 } as const;
-/** Pictures in the answer itself: more would push what is to be bought off a phone, and are sent when asked for. */
-export const MOST_PICTURES = 1;
-
 export const BUTTON = { text: 75, aRow: 5 } as const;
-/** Asks offered as buttons; the others stand in a list. */
-export const MOST_BUTTONS = 6;
+/** Buttons and lists under an answer. */
+export const MOST_CONTROLS = 6;
 export const SELECT = { options: 100, text: 75, value: 150, placeholder: 150 } as const;
+
+/** Boxes to tick in one element. */
+export const CHECKBOXES = 10;
 
 export const VIEW = {
   blocks: 100,
@@ -47,6 +49,9 @@ export const HOME_CHARACTERS = 20_000;
 
 /** A response_url: so many answers, for so long. */
 export const RESPONSE = { uses: 5, milliseconds: 30 * 60_000 } as const;
+
+/** Milliseconds: how long a call or an upload may take, the longest rate limits that a message and a file wait for; how often one is waited for. */
+export const TIME = { call: 10_000, upload: 30_000, limited: 30_000, limitedFile: 5_000, tries: 3 } as const;
 
 /** Messages of an answer in a row; what is longer comes as a file. */
 export const MOST_MESSAGES = 3;

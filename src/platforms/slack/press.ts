@@ -7,7 +7,7 @@ import { SLACK } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
 import { answerAsk, openForm } from './ask.ts';
 import type { Press } from './buttons.ts';
-import { sendFiles, sendPart, sendPictures, sendSection, showInChannel, tell, tellGone } from './send.ts';
+import { openSection, sendFiles, sendPart, sendPictures, showInChannel, tell, tellGone } from './send.ts';
 import type { Party, SlackPorts } from './types.ts';
 
 /** What was pressed: the action's id, and the value that it carries. */
@@ -31,17 +31,18 @@ const KINDS: Readonly<Record<Exclude<Press, 'open'>, PressKind>> = {
   tried: 'example',
   section: 'look',
   choice: 'choice',
+  wrong: 'wrong',
 };
 
 /** Acts on a press. Rejects with what went wrong on the way. */
 export async function press(pressed: Pressed, party: Party, ports: SlackPorts): Promise<void> {
-  const { name, id, place, word } = read(pressed);
+  const { name, id, place, word } = chosen(read(pressed));
   if (name === undefined) return tell(SLACK.old, party, ports);
   if (name === 'open') return open({ command: pressed.value, told: {} }, pressed.trigger, party, ports);
   const what = await lookUpPress({ kind: KINDS[name], id, place }, accountKey(party.asker), ports);
   switch (what.found) {
     case 'request':
-      return answerAsk({ text: what.text }, party, ports);
+      return answerAsk({ text: what.text, ...(what.mistaken && { mistaken: what.mistaken }) }, party, ports);
     case 'form':
       return open(what.form, pressed.trigger, party, ports);
     case 'answer':
@@ -66,12 +67,12 @@ async function look(
   ports: SlackPorts,
 ): Promise<void> {
   const { reply } = answer;
-  if (name === 'show') return void (await showInChannel(id, answer, party, ports));
+  if (name === 'show') return showInChannel(id, answer, party, ports);
   if (name === 'all') return sendFiles(reply, reply.blocks, party, ports);
   if (name === 'pictures') return sendPictures(reply, party, ports);
   const wanted = name === 'sources' ? name : word;
   const part = name === 'part';
-  if (!part && (await sendSection(reply, wanted, party, ports))) return;
+  if (!part && (await openSection(id, answer, wanted, party, ports))) return;
   if (!part || !(await sendPart(reply, place, party, ports))) await tell(SLACK.old, party, ports);
 }
 
@@ -89,7 +90,16 @@ export const PRESSES: readonly Press[] = [
   'open',
   'section',
   'choice',
+  'wrong',
 ];
+
+/** The list of what is next has a few presses of other kinds in it. */
+function chosen<P extends { readonly name: Press | undefined; readonly word: string }>(given: P): P {
+  const other = given.name === 'ask' ? LISTED.find((one) => one === given.word) : undefined;
+  return other ? { ...given, name: other } : given;
+}
+
+const LISTED: readonly Press[] = ['change', 'all', 'wrong'];
 
 /** The press, the id of what was kept, and the place in it: a button has its place in its own id, a list in the value chosen. */
 function read({ action, value }: Pressed): { name: Press | undefined; id: string; place: number; word: string } {

@@ -14,15 +14,15 @@ export const SCOPES: readonly { readonly scope: string; readonly why: string }[]
   { scope: 'commands', why: 'the slash command and the shortcuts' },
   { scope: 'chat:write', why: 'answers to mentions and direct messages, and answers shown where the app is a member' },
   { scope: 'files:write', why: 'the pictures of laid floors, and long sheets as files' },
-  { scope: 'app_mentions:read', why: 'asks that mention the app in a channel; nothing else said there is read' },
-  { scope: 'im:history', why: 'asks sent to the app in its own direct messages' },
+  { scope: 'app_mentions:read', why: 'messages that mention the app in a channel; nothing else said there is read' },
+  { scope: 'im:history', why: 'messages sent to the app in its own direct messages' },
 ];
 
 /** Every event listened to, and what for. */
 export const EVENTS: readonly { readonly event: string; readonly why: string }[] = [
   { event: 'app_home_opened', why: 'the Home tab is drawn when it is opened' },
-  { event: 'app_mention', why: 'asks in a channel' },
-  { event: 'message.im', why: 'asks in direct messages' },
+  { event: 'app_mention', why: 'questions in a channel' },
+  { event: 'message.im', why: 'questions in direct messages' },
   { event: 'app_uninstalled', why: 'the tokens of a workspace are deleted when it takes the app off' },
   { event: 'tokens_revoked', why: 'tokens are deleted when they are revoked' },
 ];

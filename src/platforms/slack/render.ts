@@ -1,16 +1,15 @@
 /** An answer as Slack messages: its brief first, its sections when they are opened, nothing in it taken as markup. Pure, total. */
 
-import type { webApi } from '@slack/bolt';
 import { briefOf, sectionOffers, sectionsOf } from '../../chat/brief.ts';
+import type { ReplyWithForm } from '../../chat/command.ts';
 import { oneLine } from '../../chat/files.ts';
 import { assumedOf, isPart, offersOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type Problem, type Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK, sayFault } from '../../text/chat-text.ts';
-import { Unworked } from '../../workers/queue.ts';
 import { answerRows, problemRows } from './buttons.ts';
-import { BUTTON, IMAGE, MESSAGE, MOST_PICTURES } from './limits.ts';
+import { MESSAGE } from './limits.ts';
 import {
   cut,
   EMPTY,
@@ -23,13 +22,11 @@ import {
   slackPlainText,
   slackSize,
 } from './rich.ts';
-import type { SlackPorts } from './types.ts';
-import { pictureFile, type UploadedPictures, upload } from './upload.ts';
 
 // The parts of an answer as Slack blocks: every kind of block, problems, cautions.
 
-/** A block of a reply; `file`: its uploaded picture, where it is one. */
-export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] {
+/** A block of a reply; a picture by what it shows, for it comes as a file. */
+export function blockBlocks(block: Block): readonly SlackBlock[] {
   switch (block.kind) {
     case 'text':
       return said(block.text);
@@ -55,15 +52,8 @@ export function blockBlocks(block: Block, file?: string): readonly SlackBlock[] 
         block.items.map((text) => ({ label: '☐', text })),
       );
     case 'picture':
-      return pictureBlocks(block.drawing, file);
+      return saidLines(block.drawing.title, [{ text: block.drawing.alt }]);
   }
-}
-
-/** A picture by its uploaded file; without one by what it shows. */
-function pictureBlocks({ title, alt }: Drawing, file: string | undefined): readonly SlackBlock[] {
-  if (file === undefined) return saidLines(title, [{ text: alt }]);
-  const alt_text = cut(oneLine(alt) || EMPTY, IMAGE.alt);
-  return [{ type: 'image', slack_file: { id: file }, alt_text, title: slackPlainText(title, IMAGE.title) }];
 }
 
 /** The first thing to be told is the question; what was read, and what to type behind each, or once below when one ask mends all. */
@@ -117,50 +107,12 @@ function pagesOf(blocks: readonly SlackBlock[]): readonly (readonly SlackBlock[]
   return pages;
 }
 
-// The pictures of an answer: drawn, uploaded for its messages, and shared as files where no message takes
-// them.
-
-export interface Pictures {
-  readonly drawn: readonly { readonly drawing: Drawing; readonly png: Buffer }[];
-  /** Ids of the uploaded files by the place of their block. */
-  readonly files: ReadonlyMap<number, string>;
+/** The drawings of a reply, in order. */
+export function drawingsOf({ blocks }: Reply): readonly { readonly drawing: Drawing }[] {
+  return blocks.flatMap((block) => (block.kind === 'picture' ? [{ drawing: block.drawing }] : []));
 }
 
-/** Draws and uploads the first pictures of a reply; one that fails is told to whoever runs the bot, and the answer stands without it. */
-export async function picturesOf(reply: Reply, client: webApi.WebClient, ports: SlackPorts): Promise<Pictures> {
-  const made = await Promise.all(
-    drawingsOf(reply)
-      .slice(0, MOST_PICTURES)
-      .map(async ({ place, drawing }) => {
-        try {
-          const png = await ports.toPng(drawing);
-          return { place, drawing, png, file: await upload(client, pictureFile(drawing, png)) };
-        } catch (cause) {
-          // Too many pictures at once are no fault: the figures stand, and pressing once more draws them.
-          if (!(cause instanceof Unworked)) ports.fault('slack', cause);
-          return undefined;
-        }
-      }),
-  );
-  const drawn = made.filter((one) => one !== undefined);
-  return { drawn, files: new Map(drawn.map(({ place, file }) => [place, file])) };
-}
-
-/** The drawings of a reply by the place of their block. */
-export function drawingsOf({ blocks }: Reply): readonly { readonly place: number; readonly drawing: Drawing }[] {
-  return blocks.flatMap((block, place) => (block.kind === 'picture' ? [{ place, drawing: block.drawing }] : []));
-}
-
-/** Shares drawn pictures as files of their own. Rejects when Slack takes one of them nowhere. */
-export async function sharePictures(
-  drawn: Pictures['drawn'],
-  client: webApi.WebClient,
-  place: UploadedPictures,
-): Promise<void> {
-  for (const { drawing, png } of drawn) await upload(client, pictureFile(drawing, png), place);
-}
-
-/** What is sent: `text` is the notification, and what a client without blocks shows. */
+/** What is sent: `text` is the notification, what a screen reader reads, and what a client without blocks shows. */
 export interface SlackMessage {
   readonly text: string;
   readonly blocks: readonly SlackBlock[];
@@ -172,21 +124,21 @@ export interface Showing {
   readonly id?: string | undefined;
   /** Whether everybody in the channel sees it. */
   readonly shown?: boolean;
-  /** Uploaded pictures by the place of their block; the others are told by their alt text. */
-  readonly pictures?: ReadonlyMap<number, string>;
+  /** Whether it can be shown to a channel. */
+  readonly showable?: boolean;
   /** The ask, told where others see the answer. */
   readonly requested?: string;
-  /** Whether its pictures stand in the asker's direct messages: the answer says so. */
-  readonly direct?: boolean;
   /** Whether its ask can be opened as a form. */
   readonly changeable?: boolean;
+  /** Whether a project is what is missing. */
+  readonly begins?: boolean;
 }
 
 /** The messages of an answer, in order. */
 export function render(answer: Answer, showing: Showing = {}): readonly SlackMessage[] {
   if ('reference' in answer) {
     const text = sayFault(answer.reference, answer.outage);
-    return messagesOf(text, said(text), []);
+    return messagesOf([text], said(text), []);
   }
   if ('problems' in answer) {
     const { form, problems, again, example, choices = [] } = answer;
@@ -195,59 +147,83 @@ export function render(answer: Answer, showing: Showing = {}): readonly SlackMes
       fix: problems[0].fix !== undefined,
       again: again === true,
       example: example !== undefined,
+      begins: showing.begins === true,
     };
     const rows = showing.id === undefined ? [] : problemRows(showing.id, offered, choices);
-    return messagesOf(problems[0].expected, problemBlocks(problems), rows);
+    return messagesOf(problemWords(problems), problemBlocks(problems), rows);
   }
   if ('why' in answer) {
     const heading = answer.data.emergency ? CHAT.emergency : CHAT.refusal;
+    const why = answer.why.split('\n');
     const blocks = [
-      ...said(heading, true),
-      ...answer.why.split('\n').flatMap((line) => said(line)),
+      ...headed(heading),
+      ...why.flatMap((line) => said(line)),
       ...saidLines(undefined, [{ label: `${CHAT.call}:`, text: answer.call }]),
       ...cautionBlocks(answer.cautions),
     ];
-    return messagesOf(`${heading}: ${answer.why}`, blocks, []);
+    const cautions = answer.cautions.map(({ text }) => text);
+    return messagesOf(
+      [`${heading}: ${why[0]}`, ...why.slice(1), `${CHAT.call}: ${answer.call}`, ...cautions],
+      blocks,
+      [],
+    );
   }
   return replyMessages(answer, showing);
+}
+
+/** What is heard of problems: each with what was read, and what to type instead. */
+function problemWords(problems: readonly Problem[]): readonly string[] {
+  return problems.flatMap(({ expected, got, fix }) => [
+    expected,
+    ...(got.trim() === '' ? [] : [`${CHAT.read}: ${got}`]),
+    ...(fix === undefined ? [] : [`${CHAT.type}: /floorhand ${oneLine(fix)}`]),
+  ]);
+}
+
+/** A line as a heading, where it is short enough for one. */
+export function headed(text: string): readonly SlackBlock[] {
+  const line = oneLine(text);
+  return line !== '' && line.length <= MESSAGE.header
+    ? [{ type: 'header', text: slackPlainText(line, MESSAGE.header) }]
+    : said(text, true);
 }
 
 /** One block of a reply that stands behind a button, as messages; undefined when there is no such block. */
 export function renderPart(reply: Reply, place: number): readonly SlackMessage[] | undefined {
   const block = reply.blocks[place];
-  return block && isPart(block) ? messagesOf(block.title, blockBlocks(block), []) : undefined;
+  return block && isPart(block) ? messagesOf(undefined, blockBlocks(block), []) : undefined;
 }
 
-/** A section of a reply, or with `more` all of them, its pictures told by what they show; undefined where there is none. */
+/** A section of a reply, or with `more` all of them; undefined where there is none. */
 export function renderSection(reply: Reply, wanted: string): readonly SlackMessage[] | undefined {
   const blocks = sectionsOf(reply)
     .filter(({ id }) => wanted === 'more' || id === wanted)
     .flatMap((section) => section.blocks);
   if (blocks.length > 0)
     return messagesOf(
-      reply.headline,
+      undefined,
       blocks.flatMap((block) => blockBlocks(block)),
       [],
     );
-  return wanted === 'sources' ? messagesOf(CHAT.noSources, said(CHAT.noSources), []) : undefined;
+  return wanted === 'sources' ? messagesOf([CHAT.noSources], said(CHAT.noSources), []) : undefined;
 }
 
-/** A sentence of our own as a message. */
+/** Sentences of our own as a message, a line each. */
 export function note(text: string): SlackMessage {
-  return { text: escapedRich(text), blocks: said(text) };
+  return { text: escapedRich(cut(text, MESSAGE.text)), blocks: text.split('\n').flatMap((line) => said(line)) };
 }
 
-function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] {
-  const { id, requested, shown = false, direct = false, changeable = false } = showing;
+function replyMessages(reply: ReplyWithForm, showing: Showing): readonly SlackMessage[] {
+  const { id, requested, showable = false, changeable = false } = showing;
   const before = [
-    ...said(reply.headline, true),
+    ...headed(reply.headline),
     ...(reply.example === undefined ? [] : said(reply.example)),
     ...(requested === undefined ? [] : saidLines(undefined, [{ label: `${SLACK.requested}:`, text: requested }])),
   ];
-  if (id === undefined) return messagesOf(reply.headline, [...before, ...wholeBlocks(reply, showing)], []);
-  const pictures = drawingsOf(reply);
-  const first = pictures.slice(0, MOST_PICTURES);
   const { lines, assumption, cautions } = briefOf(reply);
+  const other = assumption === reply.example ? undefined : assumption;
+  const words = [reply.headline, reply.example ?? '', ...lines, other ?? '', ...cautions.map((text) => `⚠ ${text}`)];
+  if (id === undefined) return messagesOf(words, [...before, ...wholeBlocks(reply)], []);
   const opened = sectionsOf(reply)
     .filter((section) => reply.opens === 'more' || section.id === reply.opens)
     .flatMap(({ blocks }) => blocks.filter(({ kind }) => kind !== 'picture'));
@@ -255,25 +231,33 @@ function replyMessages(reply: Reply, showing: Showing): readonly SlackMessage[] 
     ...before,
     ...saidLines(undefined, [
       ...lines.map((text) => ({ text })),
-      ...(assumption === undefined || assumption === reply.example ? [] : [{ text: assumption }]),
+      ...(other === undefined ? [] : [{ text: other }]),
       ...cautions.map((text) => ({ label: '⚠', text })),
     ]),
-    ...first.flatMap(({ place, drawing }) => pictureBlocks(drawing, showing.pictures?.get(place))),
-    ...(direct ? said(SLACK.pictureDirect(first.length)) : []),
     ...opened.flatMap((block) => blockBlocks(block)),
   ];
-  const sections = sectionOffers(reply, BUTTON.aRow, pictures.length === first.length ? ['plan'] : []);
   const offers = offersOf(reply);
-  const files = offers.parts.length > 0;
-  return messagesOf(reply.headline, blocks, answerRows(id, offers, { sections, files, changeable, shown }));
+  const rows = answerRows(id, offers, {
+    sections: sectionOffers(reply, Infinity),
+    opened: reply.opens,
+    files: offers.parts.length > 0,
+    changeable,
+    showable,
+    understood: reply.understood !== undefined,
+  });
+  return messagesOf([...words, ...opened.map(blockWords)], blocks, rows);
+}
+
+/** A block of a reply as it is read out. */
+function blockWords(block: Block): string {
+  return spoken(blockBlocks(block));
 }
 
 /** All of a reply in its own order, where nothing can be pressed. */
-function wholeBlocks(reply: Reply, { pictures, direct }: Showing): readonly SlackBlock[] {
+function wholeBlocks(reply: Reply): readonly SlackBlock[] {
   const assumed = assumedOf(reply);
   return [
-    ...(direct ? said(SLACK.pictureDirect(drawingsOf(reply).length)) : []),
-    ...reply.blocks.flatMap((block, place) => blockBlocks(block, pictures?.get(place))),
+    ...reply.blocks.flatMap((block) => blockBlocks(block)),
     ...saidLines(
       CHAT.assumed,
       assumed.map((text) => ({ label: '•', text })),
@@ -282,23 +266,31 @@ function wholeBlocks(reply: Reply, { pictures, direct }: Showing): readonly Slac
   ];
 }
 
-/** Pictures alone, as a message of their own; undefined where none of them was uploaded. */
-export function renderPictures(reply: Reply, pictures: ReadonlyMap<number, string>): SlackMessage | undefined {
-  const blocks = drawingsOf(reply)
-    .filter(({ place }) => pictures.has(place))
-    .flatMap(({ place, drawing }) => pictureBlocks(drawing, pictures.get(place)));
-  const [message] =
-    blocks.length === 0 ? [] : messagesOf(reply.headline, [...said(reply.headline, true), ...blocks], []);
-  return message;
+/** The words of blocks, as a screen reader says them. */
+function spoken(node: unknown): string {
+  if (Array.isArray(node)) return node.map(spoken).join('');
+  if (typeof node !== 'object' || node === null) return '';
+  const { type } = node as { readonly type?: unknown };
+  const within = Object.entries(node)
+    .map(([name, one]) => (typeof one !== 'string' ? spoken(one) : name === 'text' || name === 'url' ? one : ''))
+    .join('');
+  return type === 'rich_text' || type === 'header' ? `${within}\n` : type === 'raw_text' ? `${within}; ` : within;
 }
 
+/** Messages with what each says in words: of the first one `words`, else what stands in its blocks. */
 function messagesOf(
-  headline: string,
+  words: readonly string[] | undefined,
   blocks: readonly SlackBlock[],
   rows: readonly SlackBlock[],
 ): readonly SlackMessage[] {
-  const text = escapedRich(cut(oneLine(headline) || EMPTY, MESSAGE.text));
   const pages = pagesOf(blocks);
-  // The buttons belong to the end of the answer, where the thumb is.
-  return pages.map((page, i) => ({ text, blocks: i === pages.length - 1 ? [...page, ...rows] : page }));
+  const first = words?.map(oneLine).filter((line) => line !== '');
+  return pages.map((page, i) => {
+    const text = (i === 0 && first ? first.join('\n') : spoken(page)).trim();
+    // The buttons belong to the end of the answer, where the thumb is.
+    return {
+      text: escapedRich(cut(text || EMPTY, MESSAGE.text)),
+      blocks: i === pages.length - 1 ? [...page, ...rows] : page,
+    };
+  });
 }

@@ -1,305 +1,211 @@
-/** Sends the answers of one ask: what stands at once, the last in its place, pictures in it, files where it is long. */
+/** Sends the answer of one request, once and whole; its sections, pictures and files when they are asked for. */
 
 import { accountKey } from '../../accounts/asker.ts';
 import { sectionsOf } from '../../chat/brief.ts';
 import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
+import { commandNamed } from '../../chat/form.ts';
 import { isPart } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
-import type { Block, Reply } from '../../reply/reply.ts';
+import { type KeptAnswer, keepAnswer, mintId } from '../../chat/saved-replies.ts';
+import { fullName } from '../../input/command-shape.ts';
+import type { Drawing } from '../../reply/drawing.ts';
+import { type Block, type Invite, type Reply, reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
 import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
-import { MOST_MESSAGES } from './limits.ts';
-import { isDirect, type Post, type Posted, postTo, replaceable } from './post.ts';
-import {
-  drawingsOf,
-  note,
-  type Pictures,
-  picturesOf,
-  render,
-  renderPart,
-  renderPictures,
-  renderSection,
-  type Showing,
-  type SlackMessage,
-  sharePictures,
-} from './render.ts';
-import { said } from './rich.ts';
+import { openButton, rowsOf } from './buttons.ts';
+import { IMAGE, MOST_MESSAGES } from './limits.ts';
+import { isDirect, type Lasting, limitedFor, type Post, postTo, type Upload, upload } from './post.ts';
+import { drawingsOf, note, render, renderPart, renderSection, type Showing, type SlackMessage } from './render.ts';
+import { cut } from './rich.ts';
 import type { Party, SlackPorts } from './types.ts';
-import { pictureFile, type Upload, upload } from './upload.ts';
 
-// The files that an answer comes with, made and put where the asker alone sees them.
-
-/** Sends them to the asker's direct messages with the app; one that fails is told, and the others come. */
-async function sendMade(
-  { files = [], data }: Reply,
-  post: Post,
-  { client, where }: Party,
-  { makeFile, fault }: SlackPorts,
-): Promise<void> {
-  if (files.length === 0) return;
-  const place = await post.directPlace(note(SLACK.fileIntro));
-  let sent = 0;
-  for (const { name, title, as } of files) {
-    try {
-      const bytes = await makeFile?.(data, as);
-      if (!bytes) throw new Error('nobody makes files');
-      await upload(client, { name, title: oneLine(title), bytes }, place);
-      sent += 1;
-    } catch (cause) {
-      if (!(cause instanceof Unworked)) fault('slack', cause);
-      await post.toAsker(note(FILES.notMade(title)));
-    }
-  }
-  if (sent > 0 && place.channel !== where.channel) await post.toAsker(note(SLACK.sent(sent)));
-}
-
-// Sends an answer with its pictures so that whoever sees it sees them: Slack gives a file to those who see a
-// message that stays, and to nobody by one for the asker alone.
-
-/** Waits before a picture just uploaded is tried again: Slack takes about a second to have it ready. */
-const PICTURE_WAITS = [1000, 2500];
-
-/** An answer to send, with uploaded pictures. */
-interface Pictured {
-  readonly pictures: Pictures;
-  /** The pictures by themselves. */
-  readonly alone: SlackMessage;
-  /** Its messages, pictures in them or told by what they show; `direct`: told to be in the direct messages too. */
-  messages(drawn: boolean, direct: boolean): readonly SlackMessage[];
-}
-
-/** What an answer is sent with. */
-interface Way {
-  readonly post: Post;
-  readonly party: Party;
-  readonly ports: SlackPorts;
-}
-
-/** One message on its way; undefined where there is none. */
-type Send = (message: SlackMessage, before?: Posted) => Promise<Posted | undefined>;
-
-/** Sends messages one after the other, the first in place of an earlier one; gives what became of the first, undefined where the way is closed. */
-async function sendEach(
-  messages: readonly SlackMessage[],
-  send: Send,
-  before: Posted | undefined,
-  { fault }: SlackPorts,
-): Promise<Posted | undefined> {
-  let first: Posted | undefined;
-  for (const [i, message] of messages.entries()) {
-    const replaced = i === 0 ? before : undefined;
-    let posted = await send(message, replaced);
-    if (posted?.by === 'refused') {
-      fault('slack', new Error(`blocks that Slack refuses: ${JSON.stringify(message.blocks).slice(0, 2000)}`));
-      posted = await send({ text: message.text, blocks: said(message.text) }, replaced);
-    }
-    if (!posted) return undefined;
-    first ??= posted;
-  }
-  return first;
-}
-
-/** To the asker alone. Rejects when no way is left. */
-async function toAskerPictured(out: Pictured, before: Posted | undefined, way: Way): Promise<Posted | undefined> {
-  const { post, party, ports } = way;
-  const send: Send = (message, replaced) => post.toAsker(message, replaced);
-  if (party.where.channel === undefined || isDirect(party.where.channel)) return sendLasting(out, send, before, way);
-  const placed = await inDirect(out, way);
-  if (placed === undefined) return sendEach(out.messages(false, false), send, before, ports);
-  if (placed) {
-    const posted = await sendDrawn(out, true, send, before, ports);
-    return posted === 'refused' ? sendEach(out.messages(false, true), send, before, ports) : posted;
-  }
-  const plain = out.messages(false, true);
-  const stands = await sendEach(plain, send, before, ports);
-  if (!(await soon(async () => (await post.toDirect(out.alone)).by === 'message', ports))) {
-    await shareIn(await post.directPlace(note(SLACK.pictureIntro)), out, way);
-  } else if (plain.length === 1 && replaceable(stands, party.where)) await sendDrawn(out, true, send, stands, ports);
-  return stands;
-}
-
-/** To everybody in the channel; undefined where the app may not post there. */
-async function toChannelPictured(out: Pictured, way: Way): Promise<Posted | undefined> {
-  const { post, ports } = way;
-  const lasting = await sendLasting(out, (message) => post.toChannel(message, 'lasting'), undefined, way);
-  if (lasting) return lasting;
-  const posted = await sendEach(out.messages(false, false), (message) => post.toChannel(message), undefined, ports);
-  if (posted) await post.toAsker(note(SLACK.noPictureThere));
-  return posted;
-}
-
-/** Where messages stay: the pictures stand in the answer, or come behind it as soon as Slack has them ready. */
-async function sendLasting(
-  out: Pictured,
-  send: Send,
-  before: Posted | undefined,
-  way: Way,
-): Promise<Posted | undefined> {
-  const { post, party, ports } = way;
-  // What is replaced was posted without files, and nothing says that a change gives them to its readers.
-  const posted = before ? 'refused' : await sendDrawn(out, false, send, undefined, ports);
-  if (posted === undefined) return undefined;
-  if (posted !== 'refused') {
-    // The direct messages of two people: it went by the response address, for the asker alone.
-    if (posted.by !== 'message' && (await inDirect(out, way))) await post.toAsker(note(SLACK.picturesSent));
-    return posted;
-  }
-  const stands = await sendEach(out.messages(false, false), send, before, ports);
-  if (!stands || (await soon(async () => isThere(await send(out.alone)), ports))) return stands;
-  const { channel, thread } = party.where;
-  const place =
-    channel === undefined || isDirect(channel)
-      ? await post.directPlace(note(SLACK.pictureIntro))
-      : { channel, ...(thread === undefined ? {} : { thread }) };
-  await shareIn(place, out, way);
-  return stands;
-}
-
-/** The answer with its pictures; `refused` where Slack does not have them ready. */
-async function sendDrawn(
-  out: Pictured,
-  direct: boolean,
-  send: Send,
-  before: Posted | undefined,
-  ports: SlackPorts,
-): Promise<Posted | 'refused' | undefined> {
-  const [first, ...rest] = out.messages(true, direct);
-  const posted = first && (await send(first, before));
-  if (!posted) return undefined;
-  if (posted.by === 'refused') return 'refused';
-  await sendEach(rest, send, undefined, ports);
-  return posted;
-}
-
-/** Whether the pictures could be put into the asker's direct messages at once; undefined where there is no way to them. */
-async function inDirect({ alone }: Pictured, { post, ports }: Way): Promise<boolean | undefined> {
-  try {
-    return (await post.toDirect(alone)).by === 'message';
-  } catch (cause) {
-    ports.fault('slack', cause);
-    return undefined;
-  }
-}
-
-/** Tries until it is done, a few times. */
-async function soon(done: () => Promise<boolean>, { wait }: SlackPorts): Promise<boolean> {
-  for (const pause of PICTURE_WAITS) {
-    await wait(pause);
-    if (await done()) return true;
-  }
-  return false;
-}
-
-function isThere(posted: Posted | undefined): boolean {
-  return posted !== undefined && posted.by !== 'refused';
-}
-
-function shareIn(place: Parameters<typeof sharePictures>[2], out: Pictured, { party }: Way): Promise<void> {
-  return sharePictures(out.pictures.drawn, party.client, place);
-}
+/** What is suggested to whoever has no project. */
+const BEGINS = 'project new';
 
 /** What was asked, and the answers as they come. */
 interface AnsweredRequest extends Pick<Request, 'text' | 'written'> {
   readonly answers: AsyncIterable<Answer>;
+  /** Resolves when it has been waited for long enough without a word. */
+  readonly patience?: Promise<void>;
 }
 
-/** Answers to the asker alone, or to the channel where the answer itself says so. Rejects when no way to them is left. */
+/** Answers where it was asked: with the last answer alone, for not every message of ours can be replaced. Rejects when no way is left. */
 export async function sendAnswers(
-  { text, written, answers }: AnsweredRequest,
+  { text, written, answers, patience: begun }: AnsweredRequest,
   party: Party,
   ports: SlackPorts,
 ): Promise<void> {
-  const way = { post: postTo(party.client, party.where, ports.now), party, ports };
-  let before: Posted | undefined;
-  const put = async (answer: Answer, last: boolean, { id, save }: AnswerSession): Promise<void> => {
-    const shown = isForChannel(answer);
-    void save(answer);
-    const changeable = 'headline' in answer && answer.form !== undefined && written !== 'message';
-    const showing = { id, shown, changeable };
-    if (last && 'blocks' in answer) {
-      const pictures = picturesOf(answer, party.client, ports);
-      // The figures wait for no picture that takes its time.
-      if (!before && !shown && (await isLate(pictures, ports))) {
-        before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
-      }
-      before = await sendReply(answer, pictures, showing, before, way);
-    } else before = await sendEach(render(answer, showing), way.post.toAsker, before, ports);
-  };
+  const post = postTo(party, ports);
+  const patience = begun ?? ports.patience();
   await deliverAnswers(
     answers,
-    { patience: { over: ports.patience() }, saves: ports.saves },
+    { patience: { over: patience }, saves: ports.saves },
     {
-      async send(session) {
-        const { answer, last } = await session.first;
-        // What everybody sees is sent once.
-        if (last || !isForChannel(answer)) await put(answer, last, session);
-        return last;
+      async send({ id, last, save }) {
+        const ended = last.then(
+          () => true,
+          () => true,
+        );
+        const soon = await Promise.race([ended, patience.then(() => false)]);
+        const working = soon ? undefined : await post.working();
+        const answer = await last;
+        void save(answer);
+        const changeable = 'headline' in answer && answer.form !== undefined && written !== 'message';
+        await sendAnswer(answer, { id, changeable }, party, { post, working }, ports);
+        return true;
       },
-      edit: (last, session) => put(last, true, session),
+      edit: async () => undefined,
       save: (answer, id) => save(id, answer, text, party, ports),
+      async lost(cause, session) {
+        if (post.posted() === 0) await noteMissed(session, party, ports);
+        throw cause;
+      },
     },
   );
 }
 
-function isForChannel(answer: Answer): boolean {
-  return 'audience' in answer && answer.audience === 'channel';
+/** Sends an answer in place of the line that said it takes a while, where one stands. */
+async function sendAnswer(
+  answer: Answer,
+  showing: Pick<Showing, 'id' | 'changeable'>,
+  party: Party,
+  { post, working }: { readonly post: Post; readonly working?: Lasting | undefined },
+  ports: SlackPorts,
+): Promise<void> {
+  const { channel, open = false } = party.where;
+  const everybody = open && !isPrivate(answer);
+  const showable = !everybody && channel !== undefined && !isDirect(channel);
+  const begins = 'problems' in answer && (await lacksProject(answer, party, ports));
+  const messages = render(answer, { ...showing, showable, shown: everybody, begins });
+  for (const [i, message] of messages.entries()) {
+    if (open && !everybody) await post.alone(message);
+    else await post.toAsker(message, i === 0 ? working : undefined);
+  }
+  // Nobody else needs to see that somebody was answered in private.
+  if (open && !everybody && working) await post.toAsker(note(SLACK.toYou), working);
+  if (!('blocks' in answer)) return;
+  for (const invite of answer.invites ?? []) await sendInvite(invite, party, post, ports);
+  if (answer.opens === 'plan' || answer.opens === 'more') await sendPictures(answer, party, ports);
+  await sendMade(answer, post, party, ports);
 }
 
-/** Shows a kept answer to the channel; whether it could be posted there. */
+/** Commands of the group project that need none. */
+const WITHOUT = ['new', 'link', 'settings', 'mydata', 'restore'].map((name) => `project ${name}`);
+
+/** Whether somebody without a project asks about theirs. */
+export async function lacksProject(
+  { form, problems }: Extract<Answer, { readonly problems: unknown }>,
+  { asker }: Party,
+  { holds }: SlackPorts,
+): Promise<boolean> {
+  if (problems[0].fix === BEGINS) return true;
+  if (!form?.command.startsWith('project ') || WITHOUT.includes(form.command)) return false;
+  return !(await holds(asker).catch(() => true));
+}
+
+/** In a channel everybody reads a sum; what comes out of somebody's project is theirs. */
+function isPrivate(answer: Answer): boolean {
+  if ('headline' in answer) return answer.audience !== 'channel';
+  return 'problems' in answer && answer.form?.command.startsWith('project ') === true;
+}
+
+/** Lets a member of the same workspace know what they were given; where that cannot be, whoever gave it is told. */
+async function sendInvite(
+  { account, headline, lines, action }: Invite,
+  { asker, client }: Party,
+  post: Post,
+  ports: SlackPorts,
+): Promise<void> {
+  const user = account.slice(account.lastIndexOf(':') + 1);
+  if (accountKey({ ...asker, id: user }) !== account) return;
+  const invitation = reply({ headline, lines, actions: [action], data: { kind: 'invite' } });
+  const id = mintId();
+  try {
+    await keepAnswer(ports.kept, id, { by: account, text: action.ask, reply: invitation, shown: false });
+    const theirs = postTo({ client, where: { user } }, ports);
+    for (const message of render(invitation, { id })) await theirs.alone(message);
+  } catch (cause) {
+    if (!(cause instanceof Outage)) ports.fault(id, cause);
+    await post.alone(note(SLACK.notInvited));
+  }
+}
+
+/** The files that an answer comes with, made and put where the asker alone sees them; one that fails is told, and the others come. */
+async function sendMade({ files = [], data }: Reply, post: Post, { client }: Party, ports: SlackPorts): Promise<void> {
+  if (files.length === 0) return;
+  const place = await post.place(SLACK.fileIntro, 'alone');
+  let sent = 0;
+  for (const { name, title, as } of files) {
+    try {
+      const bytes = await ports.makeFile?.(data, as);
+      if (!bytes) throw new Error('nobody makes files');
+      await upload(client, { name, title: oneLine(title), bytes }, ports, place);
+      sent += 1;
+    } catch (cause) {
+      if (!(cause instanceof Unworked)) ports.fault('slack', cause);
+      await post.alone(note(FILES.notMade(title)));
+    }
+  }
+  if (sent > 0 && !place.here) await post.alone(note(SLACK.sent(sent)));
+}
+
+/** An answer of which nothing reached its asker is stored for their next request. */
+async function noteMissed({ id, last, save }: AnswerSession, { asker }: Party, ports: SlackPorts): Promise<void> {
+  const answer = await last.catch(() => undefined);
+  if (!answer || !('headline' in answer) || !(await save(answer))) return;
+  try {
+    await ports.missed.note(accountKey(asker), id);
+  } catch (cause) {
+    if (!(cause instanceof Outage)) ports.fault(id, cause);
+  }
+}
+
+/** Brings an answer that was missed, if there is one, behind whatever was just answered. Throws Outage, and rejects when no way is left. */
+export async function bringMissed(party: Party, ports: SlackPorts): Promise<void> {
+  const account = accountKey(party.asker);
+  const missed = await ports.missed.take(account, ports.now());
+  if (!missed) return;
+  const { id, answer } = missed;
+  const post = postTo(party, ports);
+  try {
+    await post.alone(note(CHAT.missed));
+    for (const message of render(answer.reply, { id })) await post.alone(message);
+  } catch (cause) {
+    if (post.posted() <= 1) await ports.missed.note(account, id);
+    throw cause;
+  }
+}
+
+/** Shows a kept answer to the channel; where the app may not post there, whoever pressed learns of it. */
 export async function showInChannel(
   id: string,
-  { text, reply }: { readonly text: string; readonly reply: Reply },
+  { text, reply }: KeptAnswer,
   party: Party,
   ports: SlackPorts,
-): Promise<boolean> {
-  const way = { post: postTo(party.client, party.where, ports.now), party, ports };
-  const pictures = picturesOf(reply, party.client, ports);
-  return (await sendReply(reply, pictures, { id, shown: true, requested: text }, undefined, way)) !== undefined;
-}
-
-/** Whether something takes longer than an answer is waited for. */
-function isLate(coming: Promise<unknown>, { patience }: SlackPorts): Promise<boolean> {
-  return Promise.race([coming.then(() => false), patience().then(() => true)]);
-}
-
-/** Sends a reply with its pictures; undefined where the channel is closed to us, which is then told. */
-async function sendReply(
-  reply: Reply,
-  drawn: Promise<Pictures>,
-  showing: Showing,
-  before: Posted | undefined,
-  way: Way,
-): Promise<Posted | undefined> {
-  const { post, party, ports } = way;
-  const pictures = await drawn;
-  const alone = renderPictures(reply, pictures.files);
-  const send: Send = showing.shown ? (message) => post.toChannel(message) : post.toAsker;
-  const out = alone && {
-    pictures,
-    alone,
-    messages: (drawn: boolean, direct: boolean) =>
-      render(reply, { ...showing, direct, ...(drawn ? { pictures: pictures.files } : {}) }),
-  };
-  const posted = !out
-    ? await sendEach(render(reply, showing), send, before, ports)
-    : showing.shown
-      ? await toChannelPictured(out, way)
-      : await toAskerPictured(out, before, way);
-  if (!posted) await post.toAsker(note(SLACK.notShown));
-  await sendMade(reply, post, party, ports);
-  return posted;
+): Promise<void> {
+  const post = postTo(party, ports);
+  for (const message of render(reply, { id, shown: true, requested: text })) {
+    if (!(await post.toChannel(message))) return post.alone(note(SLACK.notShown));
+  }
 }
 
 /** Stores what the buttons of an answer need. Where the store does not take it, they tell so when they are pressed. */
-async function save(id: string, answer: Answer, text: string, { asker }: Party, ports: SlackPorts): Promise<boolean> {
+async function save(
+  id: string,
+  answer: Answer,
+  text: string,
+  { asker, where }: Party,
+  ports: SlackPorts,
+): Promise<boolean> {
   const by = accountKey(asker);
   try {
     const form = 'problems' in answer ? answer.form : undefined;
-    await storeForButtons(ports.kept, id, answer, { by, text, shown: isForChannel(answer), form });
+    const shown = where.open === true && !isPrivate(answer);
+    await storeForButtons(ports.kept, id, answer, { by, text, shown, form });
     return true;
   } catch (cause) {
     // The store tells of its own outages, once and not for every ask.
@@ -310,7 +216,24 @@ async function save(id: string, answer: Answer, text: string, { asker }: Party, 
 
 /** A sentence of our own to the asker. */
 export async function tell(text: string, party: Party, ports: SlackPorts): Promise<void> {
-  await postTo(party.client, party.where, ports.now).toAsker(note(text));
+  await postTo(party, ports).alone(note(text));
+}
+
+/** Commands that a welcome offers. */
+const BEGIN = ['floor planks', 'trim list', 'project new'];
+
+/** Longer than anybody waits between two visits. */
+const WELCOMED_FOR = 10 * 365 * 24 * 3600 * 1000;
+
+/** Greets somebody in their direct messages, the first time they are there. Throws Outage. */
+export async function welcome(party: Party, ports: SlackPorts): Promise<void> {
+  if (!(await ports.kept.claim(`slack:welcome:${accountKey(party.asker)}`, WELCOMED_FOR))) return;
+  const buttons = BEGIN.flatMap((name) => {
+    const command = commandNamed(name, ports.commands);
+    return command ? [openButton(fullName(command), SLACK.homeButtons[name] ?? name)] : [];
+  });
+  const { text, blocks } = note(`${SLACK.welcome}\n${SLACK.welcomeHow}`);
+  await postTo(party, ports).alone({ text, blocks: [...blocks, ...rowsOf(buttons)] });
 }
 
 /** That a kept answer is not to be had. */
@@ -318,8 +241,8 @@ export function tellGone(party: Party, ports: SlackPorts): Promise<void> {
   return tell(CHAT.gone('/floorhand'), party, ports);
 }
 
-// The long parts of a kept answer, sent when asked for: in messages while they are few, else as a text file
-// and spreadsheets.
+// The long parts of a kept answer, shown when asked for: under its brief while they are few, else in messages of
+// their own, else as a text file and spreadsheets.
 
 /** Spreadsheets attached at once. */
 const MOST_TABLES = 10;
@@ -329,59 +252,127 @@ export async function sendPart(reply: Reply, place: number, party: Party, ports:
   const block = reply.blocks[place];
   const messages = renderPart(reply, place);
   if (!block || !messages) return false;
-  if (messages.length <= MOST_MESSAGES) await sendMessages(messages, party, ports);
-  else await sendFiles(reply, [block], party, ports);
+  await sendLong(messages, reply, [block], party, ports);
   return true;
 }
 
-/** Sends a section, or with `more` all of them; false when the answer has none of that name. */
-export async function sendSection(reply: Reply, wanted: string, party: Party, ports: SlackPorts): Promise<boolean> {
-  const messages = renderSection(reply, wanted);
-  if (!messages) return false;
-  if (wanted === 'plan') await sendPictures(reply, party, ports);
-  else if (messages.length <= MOST_MESSAGES) await sendMessages(messages, party, ports);
-  else await sendFiles(reply, wanted === 'more' ? reply.blocks : blocksOf(reply, wanted), party, ports);
+/** Opens a section of a kept answer, or with `more` all of them; false when the answer has none of that name. */
+export async function openSection(
+  id: string,
+  { reply }: KeptAnswer,
+  wanted: string,
+  party: Party,
+  ports: SlackPorts,
+): Promise<boolean> {
+  const section = sectionsOf(reply).find((one) => one.id === wanted);
+  const all = wanted === 'more' || wanted === 'brief';
+  const messages = all ? undefined : renderSection(reply, wanted);
+  if (!section && !all && !messages) return false;
+  if (wanted === 'plan') {
+    await sendPictures(reply, party, ports);
+    return true;
+  }
+  const { opens: _opens, ...brief } = reply;
+  const opened = section?.id ?? (wanted === 'more' ? 'more' : undefined);
+  const { channel } = party.where;
+  const showing = { id, changeable: 'form' in reply, showable: channel !== undefined && !isDirect(channel) };
+  const [card, ...more] = render(opened === undefined ? brief : { ...brief, opens: opened }, showing);
+  const replaced = (section || all) && card && more.length === 0 && (await postTo(party, ports).inPlace(card));
+  if (replaced) return true;
+  const blocks = section ? section.blocks : reply.blocks;
+  await sendLong(messages ?? renderSection(reply, 'more') ?? [], reply, blocks, party, ports);
   return true;
 }
 
-function blocksOf(reply: Reply, wanted: string): readonly Block[] {
-  return sectionsOf(reply).flatMap(({ id, blocks }) => (id === wanted ? blocks : []));
-}
-
-/** Messages of our own making, one after the other, to the asker. */
-async function sendMessages(messages: readonly SlackMessage[], party: Party, ports: SlackPorts): Promise<void> {
-  const post = postTo(party.client, party.where, ports.now);
+/** Messages of our own making, one after the other, under the one whose button was pressed; files where they are many. */
+async function sendLong(
+  messages: readonly SlackMessage[],
+  reply: Reply,
+  blocks: readonly Block[],
+  party: Party,
+  ports: SlackPorts,
+): Promise<void> {
+  if (messages.length > MOST_MESSAGES) return sendFiles(reply, blocks, party, ports);
+  const post = postTo(below(party), ports);
   for (const message of messages) await post.toAsker(message);
 }
 
-/** Sends the whole answer, or some blocks of it, as files to the asker's direct messages with the app. */
+/** In the thread of a pressed message that stays. */
+function below(party: Party): Party {
+  const { where } = party;
+  const thread = where.thread ?? (isDirect(where.channel) ? where.pressed?.ts : undefined);
+  return { ...party, where: { ...where, thread } };
+}
+
+/** Sends the whole answer, or some blocks of it, as files: in the thread of its message, or to the asker's direct messages with the app. */
 export async function sendFiles(
   reply: Reply,
   blocks: readonly Block[],
   party: Party,
   ports: SlackPorts,
 ): Promise<void> {
-  const post = postTo(party.client, party.where, ports.now);
-  const files = filesOf(reply, blocks);
-  const place = await post.directPlace(note(SLACK.fileIntro));
-  for (const file of files) await upload(party.client, file, place);
-  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.sent(files.length)));
+  await sendUploads(filesOf(reply, blocks), SLACK.fileIntro, SLACK.sent, party, ports);
 }
 
-/** Sends every picture as a file to the asker's direct messages with the app. */
+/** Sends every picture as a file, as `sendFiles` does. One that is not to be had is told by what it shows. */
 export async function sendPictures(reply: Reply, party: Party, ports: SlackPorts): Promise<void> {
-  const post = postTo(party.client, party.where, ports.now);
-  const place = await post.directPlace(note(SLACK.pictureIntro));
-  for (const { drawing } of drawingsOf(reply)) {
-    await upload(party.client, pictureFile(drawing, await ports.toPng(drawing)), place);
+  const drawings = drawingsOf(reply);
+  const drawn = await Promise.all(drawings.map(({ drawing }) => drawnBy(drawing, ports)));
+  const files = drawn.flatMap((file) => file ?? []);
+  const lost = drawings.filter((_, i) => drawn[i] === undefined);
+  if (files.length > 0) await sendUploads(files, SLACK.pictureIntro, () => SLACK.picturesSent, party, ports);
+  if (lost.length > 0) {
+    const words = lost.map(({ drawing: { title, alt } }) => `${title}: ${alt}`).join('\n');
+    await postTo(below(party), ports).toAsker(note(`${SLACK.notDrawn}\n${words}`));
   }
-  if (place.channel !== party.where.channel) await post.toAsker(note(SLACK.picturesSent));
+}
+
+async function drawnBy(drawing: Drawing, { toPng, fault }: SlackPorts): Promise<Upload | undefined> {
+  try {
+    return pictureFile(drawing, await toPng(drawing));
+  } catch (cause) {
+    // Too many pictures at once are no fault.
+    if (!(cause instanceof Unworked)) fault('slack', cause);
+    return undefined;
+  }
+}
+
+/** A picture as a file to upload. */
+export function pictureFile({ title, alt }: Drawing, bytes: Buffer): Upload {
+  const name = `${fileStem(title) || 'picture'}.png`;
+  return { name, title: oneLine(title) || name, alt: cut(oneLine(alt), IMAGE.alt), bytes };
+}
+
+/** Uploads files where their reader is. Where Slack takes none, they learn of it and what each holds. */
+async function sendUploads(
+  files: readonly Upload[],
+  intro: string,
+  elsewhere: (count: number) => string,
+  party: Party,
+  ports: SlackPorts,
+): Promise<void> {
+  const post = postTo(below(party), ports);
+  const place = await post.place(intro);
+  for (const [i, file] of files.entries()) {
+    try {
+      await upload(party.client, file, ports, place);
+    } catch (cause) {
+      ports.fault('slack', cause);
+      const words = files.slice(i).map(({ title, alt }) => (alt === undefined ? title : `${title}: ${alt}`));
+      await post.toAsker(note([SLACK.notTaken(limitedFor(cause)), ...words].join('\n')));
+      return;
+    }
+  }
+  if (!place.here) await post.toAsker(note(elsewhere(files.length)));
+}
+
+function blocksTitle([first, ...more]: readonly Block[]): string | undefined {
+  return more.length === 0 && first && isPart(first) ? first.title : undefined;
 }
 
 /** A text file of everything, and a CSV for each table. */
 function filesOf(reply: Reply, blocks: readonly Block[]): readonly Upload[] {
-  const [first] = blocks;
-  const one = blocks.length === 1 && first && isPart(first) ? first.title : undefined;
+  const one = blocksTitle(blocks);
   const name = (title: string, end: string): string => `${fileStem(title) || 'floorhand'}.${end}`;
   const title = oneLine(one ?? reply.headline);
   const tables = blocks.flatMap((block) => (block.kind === 'table' ? [block] : [])).slice(0, MOST_TABLES);

@@ -1,25 +1,27 @@
 /** Starts the Slack app: one workspace by its token or many by OAuth, over HTTP or Socket Mode. */
 
-import { App, type Logger, LogLevel, SocketModeReceiver, type webApi } from '@slack/bolt';
-import { InstallProvider } from '@slack/oauth';
+import { App, type CodedError, type Logger, LogLevel, SocketModeReceiver, webApi } from '@slack/bolt';
+import { type Installation, InstallProvider } from '@slack/oauth';
 import { openAccess } from '../../accounts/project-access.ts';
 import { freshIds } from '../../chat/rate-limit.ts';
 import { asRequest } from '../../chat/request-id.ts';
-import { CHAT } from '../../text/chat-text.ts';
-import type { PlatformContext, RunningPlatform, SlackSettings } from '../platform.ts';
-import { savesUnderway } from '../session.ts';
-import { type Installations, type InstallPage, installationsIn, installPages, sealOf } from './install.ts';
+import { CHAT, INSTALL } from '../../text/chat-text.ts';
+import type { PlatformContext, PlatformRoute, RunningPlatform, SlackSettings } from '../platform.ts';
+import { missedAnswers, savesUnderway } from '../session.ts';
+import { askedOnce, INSTALL_PATH, type Installations, installationsIn, installPages, sealOf } from './install.ts';
+import { TIME } from './limits.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
-import { tell } from './send.ts';
+import { note } from './render.ts';
+import { tell, welcome } from './send.ts';
 import { slackLacks } from './settings.ts';
 import type { SlackParts, SlackPorts } from './types.ts';
 
 /** A Slack app that runs. */
 export interface RunningSlack {
   /** What the HTTP server answers for it; nothing in Socket Mode without OAuth. */
-  readonly pages: readonly InstallPage[];
+  readonly pages: readonly PlatformRoute[];
   /** Whether events reach it: by HTTP they do while the server listens. */
   connected(): boolean;
   /** Takes nothing more, and resolves when what was begun is answered. */
@@ -28,6 +30,9 @@ export interface RunningSlack {
 
 /** Milliseconds that what was begun has to be answered once no more is taken. */
 const LONGEST_END = 6_000;
+
+/** A socket that is lost is asked for again, whatever Slack says. */
+const RETRIES = { retries: 3, factor: 2, minTimeout: 500 };
 
 /** Starts. Rejects when something is missing, a key is none, or Slack refuses the token. */
 export async function startSlack(settings: SlackSettings, parts: SlackParts): Promise<RunningSlack> {
@@ -38,11 +43,21 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const ports: SlackPorts = { ...parts, isFresh: freshIds(), later, saves: savesUnderway(), acting: new Set() };
+  const ports: SlackPorts = {
+    ...parts,
+    isFresh: freshIds(),
+    later,
+    saves: savesUnderway(),
+    missed: missedAnswers(parts.kept),
+    acting: new Set(),
+  };
   const logger = loggerOf(ports);
   const clientOptions: webApi.WebClientOptions = {
     logger,
-    retryConfig: { retries: 3, factor: 2, minTimeout: 500 },
+    // What Slack does not take at once has other ways, and a rate limit of one method must hold up no other (`post.ts`).
+    retryConfig: { retries: 0 },
+    rejectRateLimitedCalls: true,
+    timeout: TIME.call,
     ...(settings.api === undefined ? {} : { slackApiUrl: settings.api }),
   };
   const many = settings.botToken === '';
@@ -51,7 +66,11 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
   const http =
     settings.signingSecret !== '' ? new FetchReceiver({ ...ports, signingSecret: settings.signingSecret }) : undefined;
   const socket = () =>
-    new SocketModeReceiver({ appToken: settings.appToken, logger, installerOptions: { clientOptions } });
+    new SocketModeReceiver({
+      appToken: settings.appToken,
+      logger,
+      installerOptions: { clientOptions: { ...clientOptions, retryConfig: RETRIES, rejectRateLimitedCalls: false } },
+    });
   const receiver = http ?? socket();
   let live = false;
   if (receiver instanceof SocketModeReceiver) {
@@ -72,14 +91,18 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     convoStore: false,
     attachFunctionToken: false,
     deferInitialization: true,
-    ...(installer ? { authorize: installer.authorize } : { token: settings.botToken }),
+    extendedErrorHandler: true,
+    ...(installer ? { authorize: askedOnce(installer.authorize) } : { token: settings.botToken }),
   });
   app.use(async ({ next }) => {
     const done = asRequest(next);
     later(done);
     await done;
   });
-  app.error(async (cause) => ports.fault('slack', cause));
+  app.error(async ({ error, body }: Readonly<Record<'error', CodedError> & Record<'body', unknown>>) => {
+    ports.fault('slack', error);
+    if (error.code === 'slack_bolt_authorization_error') await sayLost(body, ports);
+  });
   receive(app, ports);
   if (installations) forgetEnded(app, installations);
   await app.init();
@@ -87,7 +110,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
   return {
     pages: [
       ...(http ? [{ method: 'POST' as const, path: EVENTS_PATH, handle: http.handle }] : []),
-      ...(installer ? installPages(installer) : []),
+      ...(installer ? installPages(installer, (one) => later(greeted(one, clientOptions, ports))) : []),
     ],
     connected: () => http !== undefined || live,
     stop: async () => {
@@ -108,6 +131,29 @@ function installerOf(
   const given = { clientId, clientSecret, stateSecret, installationStore, clientOptions, logger };
   // Straight to Slack's own page: ours would have nothing to add.
   return new InstallProvider({ ...given, directInstall: true });
+}
+
+/** Greets whoever installed the app. Never rejects. */
+async function greeted(
+  { team, enterprise, user, bot }: Installation<'v1' | 'v2', boolean>,
+  options: webApi.WebClientOptions,
+  ports: SlackPorts,
+): Promise<void> {
+  const workspace = team?.id ?? enterprise?.id;
+  if (!bot || workspace === undefined) return;
+  const asker = { platform: 'slack', id: user.id, workspace } as const;
+  const party = { asker, client: new webApi.WebClient(bot.token, options), where: { user: user.id } };
+  await welcome(party, ports).catch((cause) => ports.fault('slack', cause));
+}
+
+/** Says that the app is no longer installed, where Slack gave an address that needs no token. Never rejects. */
+async function sayLost(body: unknown, { address, fault }: SlackPorts): Promise<void> {
+  const url = typeof body === 'object' && body !== null && 'response_url' in body ? body.response_url : undefined;
+  if (typeof url !== 'string') return;
+  const base = address?.();
+  const text = INSTALL.lost(base === undefined ? undefined : `${base}${INSTALL_PATH}`);
+  const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(note(text)) };
+  await fetch(url, { ...sent, signal: AbortSignal.timeout(TIME.call) }).catch((cause) => fault('slack', cause));
 }
 
 /** Deletes the tokens of a workspace that takes the app off or revokes them. */
@@ -142,7 +188,7 @@ function loggerOf({ fault }: SlackPorts): Logger {
   };
 }
 
-/** Milliseconds for which a better answer is waited for before the first one is shown. */
+/** Milliseconds for which an answer is waited for without a word. */
 const PATIENCE = 1500;
 
 /** Connects the app as it is configured. Rejects as `startSlack` does. */
@@ -163,6 +209,7 @@ export async function connectSlack(context: PlatformContext): Promise<RunningPla
     now: Date.now,
     holds: async (asker) => (await openAccess(asker, ports)?.inUse()) !== undefined,
     shared: config.store !== '',
+    ...(ports.address && { address: ports.address }),
   });
   return { routes: running.pages, connected: running.connected, close: () => running.stop() };
 }

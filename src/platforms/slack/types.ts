@@ -8,7 +8,7 @@ import type { Request } from '../../chat/ports.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
-import type { Saves } from '../session.ts';
+import type { MissedAnswers, Saves } from '../session.ts';
 
 export interface SlackPorts {
   readonly answer: (request: Request) => AsyncIterable<Answer>;
@@ -24,22 +24,25 @@ export interface SlackPorts {
   /** Those whose deeds are acted on at this moment. */
   readonly acting: Set<Party>;
   readonly saves: Saves;
+  readonly missed: MissedAnswers;
   /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
   holds(asker: Asker): Promise<boolean>;
+  /** Base address of our own pages, without a trailing slash; undefined where it is not known. */
+  address?(): string | undefined;
   fault(reference: string, cause: unknown): void;
   toPng(drawing: Drawing): Promise<Buffer>;
   /** Makes a file of an answer's data; without it the answer says that there is none. */
   makeFile?(data: Result, as: FileForm): Promise<Buffer>;
-  /** Resolves when a better answer has been waited for long enough, and the first one is to be shown. */
+  /** Resolves when an answer has been waited for long enough without a word. */
   patience(): Promise<void>;
-  /** Lets time go by: Slack needs a moment before a file just uploaded can be shown. */
+  /** Lets time go by: Slack says how long it takes no more of something. */
   wait(milliseconds: number): Promise<void>;
   /** Milliseconds since 1970. */
   now(): number;
 }
 
 /** What main hands in; the rest is made at the start. */
-export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'saves' | 'acting'>;
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'saves' | 'missed' | 'acting'>;
 
 /** Whoever did something in Slack, with what is needed to answer. */
 export interface Party {
@@ -50,20 +53,22 @@ export interface Party {
   readonly where: Where;
 }
 
-/** Where an answer goes: to the asker alone, or to the channel where it is shown. */
+/** Where an answer goes: to the asker alone, or to everybody who reads the thread. */
 export interface Where {
   readonly user: string;
   readonly channel?: string | undefined;
   readonly thread?: string | undefined;
+  /** Whether it was asked where everybody in the channel reads it, and so is answered there. */
+  readonly open?: boolean | undefined;
+  /** The message whose button was pressed. */
+  readonly pressed?: { readonly ts?: string | undefined } | undefined;
   readonly response?: ResponseUrl | undefined;
 }
 
-/** Slack's way to answer one interaction: a few times, for half an hour. */
+/** Slack's way to answer one interaction: a few times, for half an hour, each time with a new message. */
 export interface ResponseUrl {
   readonly url: string;
   readonly since: number;
   /** How often it was used. */
   readonly used: number;
-  /** Whether an answer there replaces the one before, as a slash command's does; a button's would replace its message. */
-  readonly replaces: boolean;
 }
