@@ -1,6 +1,7 @@
 /** What a platform is to the server: its name, its settings, how it starts, what an answer looks like there, whose accounts are its own. */
 
 import type { Buffer } from 'node:buffer';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Readable, Writable } from 'node:stream';
 import type { Catalog } from '../chat/catalog.ts';
 import type { Command } from '../chat/command.ts';
@@ -112,8 +113,16 @@ export interface PlatformContext {
 export interface PlatformRoute {
   readonly method: 'GET' | 'POST' | 'ALL';
   readonly path: string;
-  /** `from` is the address at the other end of the connection, where it is known. */
-  handle(request: globalThis.Request, from?: string): Promise<Response> | Response;
+  /** `from` is the address at the other end of the connection, where it is known; `node` is for a library that answers by itself. */
+  handle(request: globalThis.Request, from?: string, node?: NodeExchange): Promise<Response> | Response;
+}
+
+/** Node's own request and response. */
+export interface NodeExchange {
+  readonly incoming: IncomingMessage;
+  readonly outgoing: ServerResponse;
+  /** What a route returns that has answered by them. */
+  readonly answered: Response;
 }
 
 /** A platform that was started. */

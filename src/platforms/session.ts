@@ -1,10 +1,11 @@
 /** What chats do alike with a request: when its answers are shown, what is stored for their buttons, what a press stands for. */
 
-import type { Form } from '../chat/command.ts';
+import type { Form, Understood } from '../chat/command.ts';
 import { type KeptDraft, keepDraft, keptDraft } from '../chat/form.ts';
 import type { Answer } from '../chat/pipeline.ts';
 import { type KeptAnswer, keepAnswer, keptAnswer, mintId, showAnswer } from '../chat/saved-replies.ts';
 import type { KeyValueStore } from '../storage/types.ts';
+import { WRONG } from '../text/reader-text.ts';
 
 // Answers on their way into the store: nobody waits for it before seeing them, and a press that is quicker
 // waits for it.
@@ -160,11 +161,53 @@ function followed(answers: AsyncIterable<Answer>, patience: Patience): Pick<Answ
   return { first, last };
 }
 
+// Answers that reached nobody: stored for a week, and brought behind the next answer to the same account.
+
+export interface MissedAnswers {
+  /** Notes the stored answer of an id as missed. Throws Outage. */
+  note(account: string, id: string): Promise<void>;
+  /** Takes the answer that was missed, if there is one: at most one process gets it. `at` in milliseconds since 1970. Throws Outage. */
+  take(account: string, at: number): Promise<{ readonly id: string; readonly answer: KeptAnswer } | undefined>;
+}
+
+const MISSED_FOR = 7 * 24 * 3600 * 1000;
+
+/** Another process may have noted something since the last look. */
+const LOOK_EVERY = 10 * 60 * 1000;
+const MOST_LOOKS = 20_000;
+
+/** An account is looked up at most once in ten minutes, unless something was noted by this process. */
+export function missedAnswers(kept: KeyValueStore): MissedAnswers {
+  const keyOf = (account: string): string => `missed:${account}`;
+  const looked = new Map<string, number>();
+  const remember = (account: string, at: number): void => {
+    looked.delete(account);
+    looked.set(account, at);
+    const [oldest] = looked.keys();
+    if (looked.size > MOST_LOOKS && oldest !== undefined) looked.delete(oldest);
+  };
+  return {
+    async note(account, id) {
+      looked.delete(account);
+      await kept.set(keyOf(account), id, MISSED_FOR);
+    },
+    async take(account, at) {
+      const before = looked.get(account);
+      if (before !== undefined && Math.abs(at - before) < LOOK_EVERY) return undefined;
+      const id = await kept.get(keyOf(account));
+      remember(account, at);
+      if (typeof id !== 'string' || !(await kept.delete(keyOf(account)))) return undefined;
+      const answer = await keptAnswer(kept, id, account);
+      return answer && { id, answer };
+    },
+  };
+}
+
 // A press: by whatever verb a platform has for it, what was stored under its id is looked up, and only what
 // that account may see.
 
-/** What a button is for: the request mended, with a plank of ours, as one of the choices or as a form; a next request; the details as a form; the answer for all to see, or to be looked into. */
-export type PressKind = 'fix' | 'example' | 'choice' | 'mend' | 'ask' | 'change' | 'show' | 'look';
+/** What a button is for: the request mended, with a plank of ours, as one of the choices or as a form; a next request; the details as a form; what was wrong; the answer for all to see, or to be looked into. */
+export type PressKind = 'fix' | 'example' | 'choice' | 'mend' | 'ask' | 'change' | 'wrong' | 'show' | 'look';
 
 export interface StoredPress {
   readonly kind: PressKind;
@@ -176,7 +219,7 @@ export interface StoredPress {
 
 /** What a press comes to: a request, a form to open, a stored answer; `gone` where nothing is stored any more, `old` where nothing that this button needs. */
 export type PressFound =
-  | { readonly found: 'request'; readonly text: string }
+  | { readonly found: 'request'; readonly text: string; readonly mistaken?: Understood }
   | { readonly found: 'form'; readonly form: Form; readonly draft?: KeptDraft }
   | { readonly found: 'answer'; readonly answer: KeptAnswer }
   | { readonly found: 'gone' | 'old' };
@@ -196,7 +239,9 @@ export async function lookUpPress(
   }
   const answer = await (kind === 'show' ? showAnswer : keptAnswer)(kept, id, account);
   if (!answer) return { found: 'gone' };
-  const { actions, form } = answer.reply;
+  const { actions, form, understood } = answer.reply;
+  if (kind === 'wrong')
+    return understood ? { found: 'request', text: WRONG.word, mistaken: understood } : { found: 'old' };
   if (kind === 'change') return form ? { found: 'form', form } : { found: 'old' };
   if (kind !== 'ask') return { found: 'answer', answer };
   const action = actions[place];

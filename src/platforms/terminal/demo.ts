@@ -10,8 +10,8 @@ export const WORKED_ASK = 'how many boxes for 12x14, planks 7x48, 23 sq ft a box
 /** The conversation, ask by ask. */
 export const DEMO_ASKS: readonly string[] = [
   "tape 15' - 2 x 4'",
-  `planks room: ${FLAT}, plank: ${PLANK}, tax: 8 %`,
-  `planks room: ${FLAT}, plank: ${PLANK}, tax: 8 %, pattern: offcut-first, kerf: 1/8 in`,
+  `planks room: ${FLAT}, plank: ${PLANK}, tax: 8%`,
+  `planks room: ${FLAT}, plank: ${PLANK}, tax: 8%, pattern: offcut-first, kerf: 1/8 in`,
   'planks room: hall 1,05 x 4,2 m, plank: 180 x 1220 mm, 8 per carton, 31,90 € a carton, pattern: thirds',
   'planks room: bedroom 11 x 12.6, plnk: 7x48 in, 10 per carton',
   'safety tear-out',

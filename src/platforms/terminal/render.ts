@@ -8,7 +8,9 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Caution, Refusal, Reply, SectionId } from '../../reply/reply.ts';
 import { BRIEF } from '../../text/brief-text.ts';
 import { sayFault, TERMINAL } from '../../text/chat-text.ts';
+import { REASON, REASONS } from '../../text/handbook-text.ts';
 import { saySource } from '../../text/help-text.ts';
+import { WRONG } from '../../text/reader-text.ts';
 
 // What a terminal can show.
 
@@ -39,15 +41,19 @@ export function wrap(text: string, width: number): readonly string[] {
   const room = Math.max(1, width);
   const lines: string[] = [];
   let line = '';
+  let filled = 0;
   for (const word of words(text, room)) {
-    if (line !== '' && stringWidth(line) + 1 + stringWidth(word) <= room) {
+    const wide = stringWidth(word);
+    if (line !== '' && filled + 1 + wide <= room) {
       line += ` ${word}`;
+      filled += 1 + wide;
       continue;
     }
     if (line !== '') lines.push(line);
-    const parts = stringWidth(word) > room ? broken(word, room) : [word];
+    const parts = wide > room ? broken(word, room) : [word];
     lines.push(...parts.slice(0, -1));
     line = parts.at(-1) ?? '';
+    filled = wide > room ? stringWidth(line) : wide;
   }
   lines.push(line);
   return lines;
@@ -57,6 +63,7 @@ export function wrap(text: string, width: number): readonly string[] {
 function words(text: string, room: number): readonly string[] {
   const held = plain(text).replace(/\s+/g, ' ').replace(HELD, HOLD);
   return held.split(' ').flatMap((word) => {
+    if (!word.includes(HOLD)) return [word];
     const loose = word.replaceAll(HOLD, ' ');
     return stringWidth(loose) > room ? loose.split(' ') : [loose];
   });
@@ -68,12 +75,16 @@ const SIGNS = new Intl.Segmenter('en', { granularity: 'grapheme' });
 function broken(word: string, room: number): readonly string[] {
   const parts: string[] = [];
   let part = '';
+  let filled = 0;
   for (const { segment } of SIGNS.segment(word)) {
-    if (part !== '' && stringWidth(part + segment) > room) {
+    const wide = stringWidth(segment);
+    if (part !== '' && filled + wide > room) {
       parts.push(part);
       part = '';
+      filled = 0;
     }
     part += segment;
+    filled += wide;
   }
   return [...parts, part];
 }
@@ -157,18 +168,28 @@ export function briefLines(answer: Answer, sheet: TerminalPage): BriefLines {
   if ('problems' in answer) return { lines: questionLines(answer, sheet).slice(0, LONGEST_BRIEF), cautions: 0 };
   if ('why' in answer) return refusalBrief(answer, sheet);
   const { lead, lines, assumption, cautions, sections } = briefOf(answer);
+  const reasons = (answer.reasons ?? []).flatMap(({ entry }) => REASONS[entry] ?? []).map(REASON.word);
+  const next = nextLine([...sections, ...reasons], answer.understood !== undefined, sheet);
   const head = title(lead, sheet);
   const careful = cautions.flatMap((text) => hanging('', BRIEF.caution(text), sheet));
   const foot = [
     ...(assumption === undefined ? [] : wrap(assumption, sheet.width)),
     ...careful,
-    ...(sections.length === 0 ? [] : hanging('', BRIEF.more(sections), sheet)),
+    ...(next === '' ? [] : hanging('', next, sheet)),
   ];
   const room = Math.max(0, LONGEST_BRIEF - head.length - foot.length);
   return {
     lines: [...head, ...lines.flatMap((line) => wrap(line, sheet.width)).slice(0, room), ...foot],
     cautions: careful.length,
   };
+}
+
+/** What can be typed next, on one line if that is wide enough. */
+function nextLine(sections: readonly string[], wrong: boolean, { width }: TerminalPage): string {
+  const more = sections.length > 0 ? BRIEF.more(sections) : '';
+  if (!wrong) return more;
+  const whole = [...(more === '' ? [] : [more]), BRIEF.wrong].join('. ');
+  return more === '' || whole.length <= width ? whole : `${more}, ${WRONG.word}`;
 }
 
 function refusalBrief({ why, call, cautions, data }: Refusal, sheet: TerminalPage): BriefLines {
@@ -288,7 +309,10 @@ function problemLines({ problems, example }: Problems, sheet: TerminalPage): rea
 }
 
 /** The questions that are open, each with what was read of it, and one line that would be accepted. */
-function questionLines({ problems, example, choices = [] }: Problems, sheet: TerminalPage): readonly string[] {
+function questionLines(
+  { problems, example, complaint, choices = [] }: Problems,
+  sheet: TerminalPage,
+): readonly string[] {
   const [first] = problems;
   const fix = problems.find((problem) => problem.fix !== undefined)?.fix;
   return [
@@ -298,7 +322,9 @@ function questionLines({ problems, example, choices = [] }: Problems, sheet: Ter
         : hanging('- ', got === '' ? expected : `${expected} (${TERMINAL.read}: ${got})`, sheet),
     ),
     ...choices.flatMap(({ label, ask }) => hanging('- ', `${label}: ${ask}`, sheet)),
-    ...(first.got === '' || first.got.length > 60 ? [] : wrap(`${TERMINAL.read}: ${first.got}`, sheet.width)),
+    ...(first.got === '' || (first.got.length > 60 && !complaint)
+      ? []
+      : wrap(`${TERMINAL.read}: ${first.got}`, sheet.width)),
     ...(fix === undefined ? [] : hanging(`${TERMINAL.type}: `, fix, sheet)),
     ...(example === undefined ? [] : hanging(`${TERMINAL.example}: `, example, sheet)),
   ];

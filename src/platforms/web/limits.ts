@@ -23,6 +23,12 @@ export const NOTIFIED_KEPT = 10 * 60 * 1000;
 export const PAGES_KEPT = 200;
 export const PAGE_GOOD = 5 * 60 * 1000;
 
+/** Stages shown first of all: as many as fit on a phone's first screen. */
+export const MOST_NEXT = 5;
+
+/** Pieces to saw that a page of several sheets shows itself; more are on a page of their own. */
+export const MOST_PIECES = 24;
+
 /** Requests a minute for one link and from one address, and of those of a link what sends something: more than hands can tick. */
 export const A_MINUTE = { link: 240, address: 600, permission: 120 } as const;
 

@@ -9,7 +9,7 @@ import { NO_PAGE } from '../../text/page-text.ts';
 import { A_MINUTE, COME_AGAIN, LARGEST_FORM, MOST_SCREENED } from './limits.ts';
 import { answerPageAction } from './page-actions.ts';
 import { fileFor } from './render.ts';
-import { answered, file, first, notFoundPage, type PageRequest, page, standing } from './send.ts';
+import { answered, file, first, notFoundPage, type PageRequest, page, part, standing } from './send.ts';
 import { PageCache } from './share-page.ts';
 import { cameFrom, hasKey } from './shell.ts';
 import type { WebPorts } from './types.ts';
@@ -96,15 +96,19 @@ async function handled(
     return came ? answered(came, requested, pages, ports) : notFoundPage(NO_PAGE.missing, 404);
   }
   const get = url.searchParams.get('get');
-  if (get === null) return page(requested, pages, ports);
+  const parted = url.searchParams.has('open') || get?.startsWith('picture-');
+  if (get === null && !parted) return page(requested, pages, ports);
   const gathered = await pages.gathered(asker, opened);
   if (!('sheets' in gathered)) return page(requested, pages, ports);
+  if (parted) return (await part(requested, gathered.sheets, pages)) ?? notFoundPage(NO_PAGE.missing, 404);
+  if (get === null) return page(requested, pages, ports);
   if (get === 'state') return standing(gathered.sheets);
   const made = ports.files && (await fileFor(get, gathered.sheets, ports.files));
   return made ? file(made) : notFoundPage(NO_PAGE.missing, 404);
 }
 
-const LATER = { 'Retry-After': String(COME_AGAIN) };
+/** What somebody who came too often is sent. */
+export const LATER = { 'Retry-After': String(COME_AGAIN) };
 
 function moved(to: string): Promise<Response> {
   return notFoundPage(NO_PAGE.moved, 308, { Location: to });

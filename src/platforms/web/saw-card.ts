@@ -3,7 +3,7 @@
 import { html, raw } from 'hono/html';
 import type { SawEnd, SawPiece } from '../../reply/job-sheet.ts';
 import { PAGE_SAW } from '../../text/page-text.ts';
-import { each, type Html, htmlLine, NOTHING } from './blocks.ts';
+import { each, type Html, htmlLine, NOTHING } from './render.ts';
 
 // A piece as it lies on the saw, seen from above: its ends to their angle, its length not to scale.
 

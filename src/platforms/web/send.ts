@@ -8,11 +8,10 @@ import type { Sheets } from '../../reply/job-sheet.ts';
 import { sayFault } from '../../text/chat-text.ts';
 import { NO_PAGE, PAGE, PAGE_NOTES } from '../../text/page-text.ts';
 import type { WebFile } from '../platform.ts';
-import { type Html, htmlLine, NOTHING, plain } from './blocks.ts';
 import { NOTIFIED_KEPT } from './limits.ts';
 import type { Guest, PageAction } from './page-actions.ts';
-import { render } from './render.ts';
-import { NOTICE, type PageCache, pageHtml } from './share-page.ts';
+import { type Html, htmlLine, NOTHING, plain, render } from './render.ts';
+import { NOTICE, type PageCache, pageHtml, pictureOf, sawPageHtml, type Written } from './share-page.ts';
 import { formKey, SEALED, shell } from './shell.ts';
 import { listsOf, sayTicked, tickId, tickName } from './ticks.ts';
 import type { WebPorts } from './types.ts';
@@ -62,7 +61,7 @@ export async function page(
   const { sheets } = gathered;
   const { role, until, questions } = opened;
   const name = asker.id.slice(0, 12);
-  const whole = await pages.written(asker, opened, () => {
+  const whole = await pages.written(asker, opened, 'whole', () => {
     const files = ports.files && { tables: ports.files.tables(sheets) };
     const once = mintLongId();
     return written(
@@ -85,8 +84,32 @@ export async function page(
       whole.text.replace(NOTICE, () => given),
       { status, headers },
     );
-  if (!packed) return new Response(whole.text, { status, headers });
-  return new Response(whole.packed, { status, headers: { ...headers, 'Content-Encoding': 'gzip' } });
+  return sent(whole, PAGE_TYPE, packed, status);
+}
+
+/** What is fetched when it is wanted: a saw card's page, or a picture; undefined for what the link doesn't show. */
+export async function part(
+  { guest, url, packed }: PageRequest,
+  sheets: Sheets,
+  pages: PageCache,
+): Promise<Response | undefined> {
+  const { asker, opened } = guest;
+  const [open, picture] = [url.searchParams.get('open'), /^picture-(.+)$/.exec(url.searchParams.get('get') ?? '')?.[1]];
+  const made =
+    open === null
+      ? picture === undefined
+        ? undefined
+        : pictureOf(sheets, picture)
+      : sawPageHtml({ sheets, name: asker.id.slice(0, 12) }, open);
+  if (made === undefined) return undefined;
+  const kept = await pages.written(asker, opened, `${open ?? picture}`, async () => `${await made}`);
+  return sent(kept, open === null ? 'image/svg+xml' : PAGE_TYPE, packed, 200);
+}
+
+function sent({ text, packed }: Written, type: string, takesPacked: boolean, status: number): Response {
+  const headers = { ...SEALED, 'Content-Type': type, Vary: 'Accept-Encoding' };
+  if (!takesPacked) return new Response(text, { status, headers });
+  return new Response(packed, { status, headers: { ...headers, 'Content-Encoding': 'gzip' } });
 }
 
 /** Where nothing could be gathered: what is lacking, as the owner will want to know. */

@@ -4,7 +4,7 @@ import { createHmac, timingSafeEqual } from 'node:crypto';
 import { html } from 'hono/html';
 import { PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
 import { assetPath } from './assets.ts';
-import { type Html, NOTHING } from './blocks.ts';
+import { type Html, NOTHING } from './render.ts';
 
 /** What the script is told of a page. */
 interface ForScript {
@@ -13,14 +13,14 @@ interface ForScript {
   readonly name: string;
 }
 
-/** A page with this title and body. Without `script` none is loaded. */
-export function shell(title: string, body: Html, script?: ForScript): Html {
+/** A page with this title and body. Without `script` none is loaded; search engines may list only a `listed` one. */
+export function shell(title: string, body: Html, script?: ForScript, listed = false): Html {
   const given = script ? html`<script type="module" src="${assetPath('page.js')}"></script>` : NOTHING;
   const data = script
     ? html` data-lists="${script.lists}" data-page="${script.name}" data-words="${JSON.stringify(WORDS)}"`
     : NOTHING;
   return html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="robots" content="noindex, nofollow, noarchive"><meta name="referrer" content="no-referrer"><meta name="format-detection" content="telephone=no"><meta name="color-scheme" content="light dark"><title>${title}</title><link rel="icon" href="${assetPath('icon.svg')}"><link rel="stylesheet" href="${assetPath('page.css')}">${given}</head>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">${listed ? NOTHING : html`<meta name="robots" content="noindex, nofollow, noarchive">`}<meta name="referrer" content="no-referrer"><meta name="format-detection" content="telephone=no"><meta name="color-scheme" content="light dark"><title>${title}</title><link rel="icon" href="${assetPath('icon.svg')}"><link rel="stylesheet" href="${assetPath('page.css')}">${given}</head>
 <body${data}>${body}</body></html>`;
 }
 

@@ -5,7 +5,7 @@ import { NO_PAGE } from '../../text/page-text.ts';
 import type { PlatformContext, RunningPlatform } from '../platform.ts';
 import { assetAt } from './assets.ts';
 import { A_MINUTE } from './limits.ts';
-import { allowanceOf, receive } from './receive.ts';
+import { allowanceOf, isCounted, LATER, receive } from './receive.ts';
 import { notFoundPage } from './send.ts';
 import { openedBy } from './share-page.ts';
 import { OPEN } from './shell.ts';
@@ -18,11 +18,12 @@ export interface PageRoute {
   handle(request: Request, from?: string): Promise<Response> | Response;
 }
 
-/** The routes: every link below `/s/`, and what pages are shown with below `/page/`. */
+/** The routes: every link below `/s/`, the handbook, and what pages are shown with below `/page/`. */
 export function startWeb(ports: WebPorts): readonly PageRoute[] {
   return [
     { method: 'ALL', path: '/s/*', handle: receive(ports) },
     { method: 'GET', path: '/page/*', handle: asset },
+    { method: 'GET', path: '/handbook/*', handle: handbook(ports) },
   ];
 }
 
@@ -30,6 +31,20 @@ function asset(request: Request): Promise<Response> | Response {
   const found = assetAt(new URL(request.url).pathname);
   if (!found) return notFoundPage(NO_PAGE.missing, 404);
   return new Response(found.bytes, { headers: { ...OPEN, 'Content-Type': found.type } });
+}
+
+/** Pages of the handbook: for everybody, as often as one address may come. */
+function handbook({ allow, fault }: WebPorts): PageRoute['handle'] {
+  return async (request, from) => {
+    if (isCounted(from) && !(await allow('address', from))) return notFoundPage(NO_PAGE.often, 429, LATER);
+    try {
+      const { handbookPage } = await import('./handbook-pages.ts');
+      return (await handbookPage(request)) ?? notFoundPage(NO_PAGE.noEntry, 404);
+    } catch (cause) {
+      fault('page', cause);
+      return notFoundPage(NO_PAGE.fault, 503);
+    }
+  };
 }
 
 /** Opens the page beside the chats, or on this machine while the terminal is open. */

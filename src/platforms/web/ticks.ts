@@ -3,9 +3,9 @@
 import { createHash } from 'node:crypto';
 import { html, raw } from 'hono/html';
 import type { JobSheet, Sheets, Tick } from '../../reply/job-sheet.ts';
-import { PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
-import { each, type Html, htmlLine, type ItemAt, NOTHING } from './blocks.ts';
-import { LONGEST_MEASURE, LONGEST_PAGE_NOTE } from './limits.ts';
+import { PAGE, PAGE_NOTES, PAGE_TICKS } from '../../text/page-text.ts';
+import { LONGEST_MEASURE, LONGEST_PAGE_NOTE, MOST_NEXT } from './limits.ts';
+import { each, type Html, htmlLine, type ItemAt, NOTHING } from './render.ts';
 
 // A moment in words, in the zone in which the project's times are told.
 
@@ -80,13 +80,26 @@ export function ticksOf(sheet: JobSheet, zone: string, key?: string): { readonly
   };
 }
 
-function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undefined): Html {
+/** Of each room the first stage that isn't done, as far as a phone screen goes; nothing where a list is short anyway. */
+export function nextHtml(sheets: readonly JobSheet[], zone: string, key?: string): Html {
+  const sheet = sheets.find((one) => one.key === 'checklist');
+  const left = (sheet?.ticks ?? []).filter(({ ticked }) => !ticked);
+  if (!sheet || left.length <= MOST_NEXT) return NOTHING;
+  const firsts = left.filter((tick, place) => left.findIndex(({ group }) => group === tick.group) === place);
+  const items = each(firsts.slice(0, MOST_NEXT), (tick) => tickHtml(sheet, tick, zone, key, true));
+  return html`<section class="next" aria-labelledby="next-title"><h2 id="next-title">${PAGE.next}</h2><div class="checklist"><ul>${items}</ul></div></section>`;
+}
+
+/** `again`: it stands further down too, under its room. */
+function tickHtml(sheet: JobSheet, tick: Tick, zone: string, key: string | undefined, again = false): Html {
   const name = tickName(sheet, tick);
-  const words = html`<span class="box" aria-hidden="true"></span><span class="words"><span class="label">${htmlLine(tick.label)}</span> <span class="who">${sayTicked(tick, zone)}</span> <span class="state" role="status"></span></span>`;
+  const room = again ? html`<span class="of">${htmlLine(tick.group)}</span> ` : NOTHING;
+  const id = again ? NOTHING : html` id="${tickId(name)}"`;
+  const words = html`<span class="box" aria-hidden="true"></span><span class="words"><span class="label">${htmlLine(tick.label)}</span> ${room}<span class="who">${sayTicked(tick, zone)}</span> <span class="state" role="status"></span></span>`;
   const checked = raw(tick.ticked ? 'true' : 'false');
   if (key === undefined)
-    return html`<li class="item tick still" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}">${words}</li>`;
-  return html`<li class="item tick" id="${tickId(name)}" data-tick="${name}" data-ticked="${checked}"><form method="post"><input type="hidden" name="do" value="tick"><input type="hidden" name="key" value="${key}"><input type="hidden" name="tick" value="${name}"><input type="hidden" name="wanted" value="${tick.ticked ? 'no' : 'yes'}"><button role="checkbox" aria-checked="${checked}">${words}</button></form></li>`;
+    return html`<li class="item tick still"${id} data-tick="${name}" data-ticked="${checked}">${words}</li>`;
+  return html`<li class="item tick"${id} data-tick="${name}" data-ticked="${checked}"><form method="post"><input type="hidden" name="do" value="tick"><input type="hidden" name="key" value="${key}"><input type="hidden" name="tick" value="${name}"><input type="hidden" name="wanted" value="${tick.ticked ? 'no' : 'yes'}"><button role="checkbox" aria-checked="${checked}">${words}</button></form></li>`;
 }
 
 // What can be told on the page: a note, and what the tape says where the owner asks.

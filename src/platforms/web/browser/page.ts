@@ -211,6 +211,15 @@ window.addEventListener('offline', () => {
 for (const moment of ['focus', 'pageshow'] as const) window.addEventListener(moment, () => void look());
 document.addEventListener('visibilitychange', () => void look());
 window.setInterval(() => void look(), LOOK);
+// A link to something in a sheet opens it, and paper has all of them.
+function openFor(inside: Element | null): void {
+  for (let at = inside?.closest('details'); at; at = at.parentElement?.closest('details')) at.open = true;
+}
+openFor(document.getElementById(location.hash.slice(1)));
+window.addEventListener('hashchange', () => openFor(document.getElementById(location.hash.slice(1))));
+window.addEventListener('beforeprint', () => {
+  for (const sheet of document.querySelectorAll('details')) sheet.open = true;
+});
 sawCards();
 paint();
 void send();
