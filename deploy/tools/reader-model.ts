@@ -28,7 +28,7 @@ export const PHRASES: readonly Phrases[] = [
 
 /** Training takes seconds: the same phrases and the same code are trained once. */
 function cached(): string {
-  const code = ['features', 'train', 'model'].map((name) => readFileSync(join(dirname(MODEL_FILE), `${name}.js`)));
+  const code = ['train', 'model'].map((name) => readFileSync(join(dirname(MODEL_FILE), `${name}.js`)));
   const hash = createHash('sha256').update(JSON.stringify(PHRASES));
   for (const one of code) hash.update(one);
   const folder = fileURLToPath(new URL('../../../node_modules/.cache/reader/', import.meta.url));

@@ -1,8 +1,8 @@
-/** Puts a backup back: `npm run restore -- FILE`. A store that holds something is refused unless told `--over`, which replaces what has the same name. */
+/** Puts a backup back: `npm run restore -- FILE`; into a store that holds something with `--over`, or past a damaged one. */
 
-import { open } from 'node:fs/promises';
 import { dataFolder, readConfig } from '../../src/server/config.ts';
-import { checkBackup, restoreLines } from '../../src/storage/backup.ts';
+import { checkBackup, linesIn, restoreLines } from '../../src/storage/backup.ts';
+import { setAsideDamaged } from '../../src/storage/look.ts';
 import { opener } from '../../src/storage/store.ts';
 import { sayFailure } from './failure.ts';
 
@@ -17,12 +17,15 @@ if (file === undefined || more.length > 0) {
 try {
   const { store, data } = readConfig(process.env);
   // Read whole before anything is put: a file that is cut short must not leave half a store.
-  const { records, kept } = await checkBackup(linesOf(file));
-  const engine = await opener({ url: store, folder: dataFolder(data, process.env) })();
+  const { records, kept } = await checkBackup(linesIn(file));
+  const folder = dataFolder(data, process.env);
+  const aside = store === '' ? await setAsideDamaged(folder) : undefined;
+  if (aside !== undefined) console.log(`The damaged data file is now in ${aside}.`);
+  const engine = await opener({ url: store, folder, use: 'alone' })();
   try {
     if (!over && !(await engine.empty()))
       throw new Error('The store holds something. To replace what has the same name, add --over.');
-    await restoreLines(engine, linesOf(file));
+    await restoreLines(engine, linesIn(file));
   } finally {
     await engine.close();
   }
@@ -30,8 +33,4 @@ try {
 } catch (cause) {
   console.error(sayFailure(cause));
   process.exitCode = 1;
-}
-
-async function* linesOf(name: string): AsyncGenerator<string> {
-  yield* (await open(name)).readLines();
 }
