@@ -1,8 +1,10 @@
 /** Runs the benches named on the command line, or all: `npm run bench -- planks --json --quick`. */
 
 import { angled } from './angled.ts';
+import { answers } from './answers.ts';
 import { discord } from './discord.ts';
 import { fuzz } from './fuzz.ts';
+import { handbook } from './handbook.ts';
 import { home } from './home.ts';
 import type { Bench, Metric } from './metric.ts';
 import { page } from './page.ts';
@@ -33,6 +35,8 @@ const BENCHES: readonly Bench[] = [
   fuzz,
   suggestions,
   questions,
+  answers,
+  handbook,
 ];
 
 const words = process.argv.slice(2);

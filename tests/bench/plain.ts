@@ -1,6 +1,6 @@
 /** Plain sentences of the corpus: how many are read as a person would, how many wrongly for certain, and how fast. */
 
-import { readPlain } from '../../src/language/old/plain-sentence.ts';
+import { readSentence } from '../../src/language/sentence.ts';
 import { CORPUS } from '../language/corpus.ts';
 import { preferencesOf, tally } from '../language/judge.ts';
 import { type Bench, metric, percentile } from './metric.ts';
@@ -15,7 +15,7 @@ export const plain: Bench = {
     for (let round = 0; round < ROUNDS[size]; round++) {
       for (const message of CORPUS) {
         const start = performance.now();
-        readPlain(message.text, preferencesOf(message));
+        readSentence(message.text, preferencesOf(message));
         times.push(performance.now() - start);
       }
     }

@@ -89,10 +89,10 @@ function quality(name: Pattern['name'], size: Size): readonly Metric[] {
       share((p) => p.planks <= p.bound.best + 1),
     ),
     metric('planks', say('planks over the row bound, average'), average(laid.map((p) => p.planks - p.bound.best))),
-    metric('planks', say('area + 10 % over the plan, planks, average'), average(laid.map((p) => thumb(p) - p.planks))),
+    metric('planks', say('area + 10% over the plan, planks, average'), average(laid.map((p) => thumb(p) - p.planks))),
     metric(
       'planks',
-      say('area + 10 % too few, share'),
+      say('area + 10% too few, share'),
       share((p) => thumb(p) < p.planks),
     ),
   ];

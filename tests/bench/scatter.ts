@@ -126,7 +126,7 @@ function quality(found: readonly Found[]): readonly Metric[] {
   ];
 }
 
-/** Against the last offcut first and area + 10 %: planks over the searched plan, and floors with a broken rule, narrow strips aside. */
+/** Against the last offcut first and area + 10%: planks over the searched plan, and floors with a broken rule, narrow strips aside. */
 function practice(found: readonly Found[]): readonly Metric[] {
   const breaks = (plan: Plan): boolean => plan.broken.some(({ rule }) => rule !== 'minRip');
   const usual = found.map(({ areas, board }) => layFloor(areas, board, rulesFor('offcut-first')));
@@ -150,8 +150,8 @@ function practice(found: readonly Found[]): readonly Metric[] {
       'searched: offcut first over searched, planks, average',
       average(usual.map((plan, i) => plan.planks - (found[i]?.last.planks ?? 0))),
     ),
-    metric('planks', 'searched: area + 10 % over searched, planks, average', average(thumb)),
-    metric('planks', 'searched: area + 10 % too few, share', thumb.filter((over) => over < 0).length / found.length),
+    metric('planks', 'searched: area + 10% over searched, planks, average', average(thumb)),
+    metric('planks', 'searched: area + 10% too few, share', thumb.filter((over) => over < 0).length / found.length),
   ];
 }
 

@@ -2,9 +2,9 @@
 
 import { faultsOfApp } from './app/main.ts';
 import { missing } from './own-server.ts';
-import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from './scenarios.ts';
+import { besideKilled, crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from './scenarios.ts';
 import type { Outcome } from './tally.ts';
-import { tickInFolder, tickOnServer } from './together.ts';
+import { tickBesideBot, tickInFolder, tickOnServer } from './together.ts';
 
 const words = process.argv.slice(2);
 const quick = words.includes('--quick');
@@ -25,6 +25,11 @@ const runs: readonly (readonly [string, () => Promise<Outcome>])[] = [
   ['embedded: many changes at once', () => manyEmbedded(64)],
   [`embedded: killed ${quick ? 10 : 200} times`, () => killed(quick ? 10 : 200, Math.random)],
   ['embedded: owner and two helpers tick at once', () => tickInFolder(ticking)],
+  ['embedded: owner and two helpers tick in two processes', () => tickBesideBot(ticking)],
+  [
+    `embedded: three processes beside one that is killed ${quick ? 10 : 100} times`,
+    () => besideKilled({ processes: 3, changes: quick ? 100 : 1_000, lanes: 2, kills: quick ? 10 : 100 }, Math.random),
+  ],
   ...(['postgres', 'redis'] as const).flatMap((server) => {
     const lacking = missing(server);
     if (lacking.length > 0) {

@@ -3,6 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { checkDataFile } from '../../../src/storage/data-file.ts';
 import { PATIENCE } from '../../../src/storage/engine.ts';
 import { openStore } from '../../../src/storage/store.ts';
 import { Outage } from '../../../src/storage/types.ts';
@@ -19,7 +20,7 @@ export async function manyProcesses(
   terms: { processes: number; changes: number; lanes: number },
 ): Promise<Outcome> {
   return withServer(name, async (server) => {
-    const writers = await startAll(server.url, terms);
+    const writers = await startAll({ url: server.url, folder: '' }, terms);
     return summed(writers, terms.changes, await found({ url: server.url, folder: '' }));
   });
 }
@@ -32,9 +33,13 @@ export async function slowAndCut(
   return withServer(name, async (server) => {
     const proxy = await slowProxy(server.port);
     try {
-      const running = startAll(server.url.replace(String(server.port), String(proxy.port)), terms, () => {
-        proxy.delay = terms.delay;
-      });
+      const running = startAll(
+        { url: server.url.replace(String(server.port), String(proxy.port)), folder: '' },
+        terms,
+        () => {
+          proxy.delay = terms.delay;
+        },
+      );
       let done = false;
       const cutting = (async () => {
         for (let cut = 0; cut < terms.cuts && !done; cut++) {
@@ -133,15 +138,54 @@ export async function killed(times: number, random: () => number): Promise<Outco
   });
 }
 
+/**
+ * Several terminals change one project in a data folder that a bot has open too, while another terminal is killed at
+ * random moments, so many times. Throws if the data file is damaged afterwards.
+ */
+export async function besideKilled(
+  terms: { processes: number; changes: number; lanes: number; kills: number },
+  random: () => number,
+): Promise<Outcome> {
+  return withFolder(async (folder) => {
+    const bot = openStore({ url: '', folder, use: 'bot', fault: quiet });
+    await bot.ping();
+    const place = { url: '', folder };
+    const told: Record<string, readonly number[]> = {};
+    let refused = 0;
+    const killing = async (): Promise<void> => {
+      for (let time = 0; time < terms.kills; time++) {
+        const writer = `killed ${time}`;
+        const one = await startWriter({ ...place, use: 'terminal', writer, changes: 1_000_000, lanes: terms.lanes });
+        await wait(random() * 40);
+        one.kill();
+        await one.ended;
+        told[writer] = one.done;
+        refused += one.refused;
+      }
+    };
+    const [writers] = await Promise.all([startAll(place, terms), killing()]);
+    for (const one of writers) {
+      told[one.writer] = one.done;
+      refused += one.refused;
+    }
+    const there = (await bot.shelf('tally', TALLY).load('one')) ?? {};
+    await bot.close();
+    const state = await checkDataFile(folder);
+    if (state.state !== 'sound') throw new Error(`The data file is damaged: ${JSON.stringify(state)}`);
+    const asked = terms.processes * terms.changes + Object.values(told).flat().length;
+    return outcome(told, asked, refused, there);
+  });
+}
+
 async function startAll(
-  url: string,
+  place: { url: string; folder: string },
   terms: { processes: number; changes: number; lanes: number },
   started: () => void = quiet,
 ): Promise<readonly Writer[]> {
   const told = Array.from({ length: terms.processes }, (_, i) => ({
     ...terms,
-    url,
-    folder: '',
+    ...place,
+    use: 'terminal' as const,
     writer: `writer ${i}`,
   }));
   const writers = await Promise.all(told.map(startWriter));

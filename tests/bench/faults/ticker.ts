@@ -7,15 +7,17 @@ import { type Party, ticks } from './ticking.ts';
 
 interface ReadLine {
   readonly url: string;
+  readonly folder: string;
   readonly parties: readonly Party[];
   readonly numbers: readonly number[];
   readonly lanes: number;
 }
 
-const { url, parties, numbers, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
+const { url, folder, parties, numbers, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
 const store = openStore({
   url,
-  folder: '',
+  folder,
+  use: 'terminal',
   fault: (cause) => {
     throw cause;
   },

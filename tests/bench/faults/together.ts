@@ -33,24 +33,38 @@ const fault = (cause: unknown): never => {
   throw cause;
 };
 
-/** Two processes, all three people in both. */
-export async function tickOnServer(name: ServerName, { lines, lanes }: Terms): Promise<Outcome> {
+/** Two processes on a server, all three people in both. */
+export async function tickOnServer(name: ServerName, terms: Terms): Promise<Outcome> {
   const server = await ownServer(name);
   try {
-    const store = openStore({ url: server.url, folder: '', fault });
-    const parties = await sharedProject(store);
-    const numbers = Array.from({ length: lines }, (_, i) => i);
-    const half = (odd: number): readonly number[] => numbers.filter((number) => Math.floor(number / 4) % 2 === odd);
-    const processes = [0, 1].map((odd) =>
-      run(process.execPath, [PROGRAM, JSON.stringify({ url: server.url, parties, numbers: half(odd), lanes })]),
-    );
-    const told = (await Promise.all(processes)).map(({ stdout }) => stdout).join('');
-    const found = outcomeOf(await onlyProject(store), parties, savedIn(told), lines);
-    await store.close();
-    return found;
+    return await tickInTwo({ url: server.url, folder: '' }, terms);
   } finally {
     await server.clear();
   }
+}
+
+/** Two processes on a data folder that this one has open as the bot. */
+export async function tickBesideBot(terms: Terms): Promise<Outcome> {
+  const folder = mkdtempSync(join(tmpdir(), 'floorhand-ticks-'));
+  try {
+    return await tickInTwo({ url: '', folder }, terms);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function tickInTwo(place: { url: string; folder: string }, { lines, lanes }: Terms): Promise<Outcome> {
+  const store = openStore({ ...place, fault });
+  const parties = await sharedProject(store);
+  const numbers = Array.from({ length: lines }, (_, i) => i);
+  const half = (odd: number): readonly number[] => numbers.filter((number) => Math.floor(number / 4) % 2 === odd);
+  const processes = [0, 1].map((odd) =>
+    run(process.execPath, [PROGRAM, JSON.stringify({ ...place, parties, numbers: half(odd), lanes })]),
+  );
+  const printed = (await Promise.all(processes)).map(({ stdout }) => stdout).join('');
+  const found = outcomeOf(await onlyProject(store), parties, savedIn(printed), lines);
+  await store.close();
+  return found;
 }
 
 /** One process on a data folder, everybody at once. */

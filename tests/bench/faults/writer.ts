@@ -1,13 +1,14 @@
 /** A process that changes one project again and again: prints each mark that was acknowledged, and how many were refused. */
 
 import { writeSync } from 'node:fs';
-import { openStore } from '../../../src/storage/store.ts';
+import { openStore, type StorePlace } from '../../../src/storage/store.ts';
 import { Outage } from '../../../src/storage/types.ts';
 import { mark, TALLY } from './tally.ts';
 
 interface ReadLine {
   readonly url: string;
   readonly folder: string;
+  readonly use?: StorePlace['use'];
   readonly writer: string;
   /** Marks to make in all; those refused are not made again. */
   readonly changes: number;
@@ -15,11 +16,11 @@ interface ReadLine {
   readonly lanes: number;
 }
 
-const { url, folder, writer, changes, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
+const { url, folder, use = 'bot', writer, changes, lanes } = JSON.parse(process.argv[2] ?? '{}') as ReadLine;
 const fault = (cause: unknown): never => {
   throw cause;
 };
-const store = openStore({ url, folder, fault });
+const store = openStore({ url, folder, use, fault });
 const tallies = store.shelf('tally', TALLY);
 await tallies.create('one', {});
 writeSync(1, 'ready\n');

@@ -29,6 +29,7 @@ export interface Writer {
 export async function startWriter(told: {
   readonly url: string;
   readonly folder: string;
+  readonly use?: 'bot' | 'terminal';
   readonly writer: string;
   readonly changes: number;
   readonly lanes: number;

@@ -9,8 +9,8 @@ import { freshIds } from '../../../src/chat/rate-limit.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { receive } from '../../../src/platforms/discord/receive.ts';
 import { handleHttp } from '../../../src/platforms/discord/start.ts';
-import { type DiscordContext, looksFor, waitOnClock, wireOf } from '../../../src/platforms/discord/types.ts';
-import { savesUnderway } from '../../../src/platforms/session.ts';
+import { type DiscordContext, menuEntries, waitOnClock, wireOf } from '../../../src/platforms/discord/types.ts';
+import { missedAnswers, savesUnderway } from '../../../src/platforms/session.ts';
 import { fill, menu, pick, press, slash, typing } from '../../discord/interactions.ts';
 import { bent, type Draw, damaged } from './bend.ts';
 import type { Lane, LaneParts } from './lane.ts';
@@ -32,12 +32,15 @@ export function discordLane(parts: LaneParts): Lane {
   }).setToken('token');
   const access: DiscordContext = {
     ...parts,
+    suggest: ({ asker }, ...sought) => parts.suggest(asker, ...sought),
     kept: parts.store.kept,
     shared: true,
     isFresh: freshIds(),
     saves: savesUnderway(),
-    looks: looksFor(),
+    missed: missedAnswers(parts.store.kept),
     wire: wireOf(rest),
+    entries: menuEntries(rest),
+    hears: false,
     wait: waitOnClock,
   };
   return {

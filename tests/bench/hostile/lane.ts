@@ -4,6 +4,7 @@ import type { Asker } from '../../../src/accounts/asker.ts';
 import type { Command } from '../../../src/chat/command.ts';
 import type { Answer } from '../../../src/chat/pipeline.ts';
 import type { Request } from '../../../src/chat/ports.ts';
+import type { Completion } from '../../../src/chat/suggest.ts';
 import type { Drawing } from '../../../src/reply/drawing.ts';
 import type { Store } from '../../../src/storage/types.ts';
 import type { Draw } from './bend.ts';
@@ -22,5 +23,5 @@ export interface LaneParts {
   readonly store: Store;
   fault(reference: string, cause: unknown): void;
   toPng(drawing: Drawing): Promise<Buffer>;
-  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly string[]>;
+  suggest(asker: Asker, command: Command, option: string, typed: string): Promise<readonly Completion[]>;
 }

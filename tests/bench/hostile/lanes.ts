@@ -7,7 +7,7 @@ import { commands } from '../../../commands/all.ts';
 import { answer } from '../../../src/chat/pipeline.ts';
 import type { Request } from '../../../src/chat/ports.ts';
 import { inTurn } from '../../../src/chat/rate-limit.ts';
-import { suggest } from '../../../src/chat/suggest.ts';
+import { suggestRead } from '../../../src/chat/suggest.ts';
 import { closePictures, toPng } from '../../../src/drawing/png.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { DEFAULT_PREFERENCES } from '../../../src/input/reading.ts';
@@ -112,7 +112,7 @@ const parts: LaneParts = {
   fault,
   toPng: async (drawing) => (pictures++ % DRAWN === 0 ? toPng(drawing) : Buffer.from(one)),
   suggest: (asker, command, option, typed) =>
-    suggest(asker, { command, option, commands, preferences: DEFAULT_PREFERENCES }, typed, { fault, store }),
+    suggestRead(asker, { command, option, commands, preferences: DEFAULT_PREFERENCES }, typed, { fault, store }),
 };
 
 const lines: Lane = {

@@ -4,16 +4,16 @@ import { type Command, readOptions } from '../../../src/chat/command.ts';
 import { commandTyped, parseLine } from '../../../src/chat/grammar.ts';
 import { screenedLine } from '../../../src/chat/hazard-answers.ts';
 import { DEFAULT_PREFERENCES } from '../../../src/input/reading.ts';
-import { readPlain } from '../../../src/language/old/plain-sentence.ts';
-import { jobWithout, projectSaid } from '../../../src/language/old/project-said.ts';
+import { jobLineAlone, projectLine } from '../../../src/language/project-lines.ts';
+import { readSentence } from '../../../src/language/sentence.ts';
 import { cpuWithin } from '../../reading/cpu.ts';
 
 /** Reads a line as a request is read, but for what is kept of its asker. */
 export function readAll(line: string, commands: readonly Command[]): void {
   screenedLine(line);
-  projectSaid(line, commands, DEFAULT_PREFERENCES, { rooms: [], picks: {} });
-  jobWithout(line);
-  readPlain(line, DEFAULT_PREFERENCES);
+  projectLine(line, commands, DEFAULT_PREFERENCES, { rooms: [], picks: {} });
+  jobLineAlone(line);
+  readSentence(line, DEFAULT_PREFERENCES);
   const parsed = parseLine(line, commands, DEFAULT_PREFERENCES);
   const command = parsed.ok ? parsed.command : commandTyped(line, commands);
   if (command) readOptions(command, parsed.ok ? parsed.optionTexts : new Map(), DEFAULT_PREFERENCES);

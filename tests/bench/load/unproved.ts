@@ -6,7 +6,13 @@ import { CHAT } from '../../../src/text/chat-text.ts';
 export const WORKING = CHAT.working.slice(0, 20);
 
 /** Why it stands: more is to come, too many ask, or it takes more than an ask may. */
-const STANDS = [WORKING, 'Not searched further,', 'Not worked out further,'];
+const STANDS = [
+  WORKING,
+  'I’m busy just now, so',
+  'I’m still working on your',
+  'That’s as far as I',
+  'Some of it took too long',
+];
 /** Where its pictures are, which differs with the ways that were open. */
 const ELSEWHERE = 'in our direct messages';
 /** Of a floor: the planks that none can do with fewer than. */

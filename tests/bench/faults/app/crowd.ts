@@ -25,8 +25,8 @@ export type Fate = 'right' | 'told' | 'refused' | 'silent' | 'wrong';
 const HONEST = [
   /^Not saved:/,
   /^Something went wrong on our side;/,
-  /^The bot is being started again,/,
-  /ask again in a minute\./,
+  /^The bot is restarting,/,
+  /[Tt]ry again in a minute/,
 ];
 
 /** `told`: they were told that it could not be; `refused`: the chat told them so, for nobody took it; `silent`: neither. */
