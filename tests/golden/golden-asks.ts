@@ -9,7 +9,7 @@ export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
   worked: WORKED_ASK,
   ...Object.fromEntries(DEMO_ASKS.map((ask, i) => [`demo-${i + 1}`, ask])),
   rectangle: `planks room: 12' x 14', plank: 6 x 48 in, ${TEN}`,
-  'ell-by-walk': `planks room: living walk 12' right 10' right 5' left 4' right 7' right, plank: 6 x 36 in, 12 per carton, spares: 4, mistakes: 5 %`,
+  'ell-by-walk': `planks room: living walk 12' right 10' right 5' left 4' right 7' right, plank: 6 x 36 in, 12 per carton, spares: 4, mistakes: 5%`,
   'tee-across': `planks room: living walk 4' right 3' left 6' right 9' right 6' left 3' right 4' right 15', plank: 7 x 48 in, ${TEN}, direction: short, kerf: 1/8 in`,
   'cove-in-two-runs': `planks room: bay walk 9' right 4' right 5' left 4' left 5' right 4' right 9', plank: 7 x 36 in, ${TEN}, direction: wall 1, pattern: half`,
   'bay-with-slants': `planks room: living 14' x 12' with a bay 8' x 2' at 45°, plank: 7 x 48 in, ${TEN}, pattern: half, kerf: 1/8 in`,
@@ -24,7 +24,7 @@ export const GOLDEN_ASKS: Readonly<Record<string, string>> = {
   metric:
     'planks room: bedroom 3,6 x 4,2 m, plank: 180 x 1220 mm, 2.196 m² per carton, 24,90 € per m², gap: 8 mm, pattern: offcut-first',
   'every-problem':
-    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: zigzag, direction: up',
+    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300%, pattern: zigzag, direction: up',
   'missing-options': 'planks pattern: half',
   'walk-that-does-not-close': `planks room: walk 12' right 10' right 5' left 4' right 6' right, plank: 6 x 36 in, 12 per carton`,
   'command-misspelt': `plank room: 12' x 14', plank: 6 x 48 in, ${TEN}`,
