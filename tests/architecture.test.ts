@@ -24,7 +24,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   workers: 8,
   input: 30,
   handbook: 20,
-  language: 15,
+  language: 12,
   project: 12,
   accounts: 6,
   chat: 15,

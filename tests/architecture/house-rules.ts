@@ -5,9 +5,6 @@ import { importsOf, targetOf } from './imports.ts';
 import { roomOf } from './rooms.ts';
 import type { Sources } from './sources.ts';
 
-/** Sentence patterns that are being replaced: they stand as they are and no count includes them. */
-export const NOT_COUNTED = 'src/language/old/';
-
 /** Short files that stand alone all the same, each with its reason. */
 const STAND_ALONE: Readonly<Record<string, string>> = {
   'src/chat/keep-offer.ts': 'the pipeline is long enough without it',
@@ -25,7 +22,7 @@ const TWINS = /^src\/platforms\/[a-z]+\/(?:browser\/)?[a-z-]+\.ts$/;
 
 /** The product's own files, by path. */
 function counted(sources: Sources): readonly (readonly [string, string])[] {
-  return [...sources].filter(([path]) => /^(?:src|commands)\//.test(path) && !path.startsWith(NOT_COUNTED));
+  return [...sources].filter(([path]) => /^(?:src|commands)\//.test(path));
 }
 
 const folderOf = (path: string): string => path.slice(0, path.lastIndexOf('/'));

@@ -110,7 +110,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
   },
   'platforms/slack': { rooms: PLATFORM, packages: ['@slack/bolt', '@slack/oauth', 'zod', 'node:*'] },
   'platforms/terminal': { rooms: PLATFORM, packages: ['string-width', 'node:*'] },
-  'platforms/web': { rooms: PLATFORM, packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
+  'platforms/web': { rooms: [...PLATFORM, 'handbook'], packages: ['hono', 'rate-limiter-flexible', 'node:*'] },
   server: {
     rooms: ALL,
     packages: ['zod', 'hono', '@hono/node-server', 'fastest-levenshtein', 'pino', 'prom-client', 'node:*'],
@@ -123,7 +123,9 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       'tests/outside/',
       'tests/golden/',
       'tests/language/',
+      'tests/chat/asked.ts',
       'tests/reading/cpu.ts',
+      'tests/chat/asked.ts',
       'tests/discord/',
       'tests/slack/',
       'tests/web/',

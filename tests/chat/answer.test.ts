@@ -137,7 +137,7 @@ describe('too long an ask', () => {
 
 describe('problems', () => {
   const ASK =
-    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300 %, pattern: zigzag, direction: up';
+    'planks room: 12 x 14 x 8, plank: 7 x 48, gap: banana, kerf: 2 in, spares: -1, tax: 300%, pattern: zigzag, direction: up';
 
   it('of one ask come back together, in the order of the options', async () => {
     const options = problemsOf(await answerTo(ASK)).map(({ option }) => option);

@@ -20,6 +20,8 @@ export interface AnsweredRequest {
   readonly written?: 'line' | 'message';
   /** The values of a form. */
   readonly given?: Request['given'];
+  /** The answer whose “That’s wrong” was pressed. */
+  readonly mistaken?: Request['mistaken'];
 }
 
 export const ASKER: Asker = { platform: 'terminal', id: 'test' };
@@ -35,6 +37,7 @@ export async function answersTo(text: string, requested: AnsweredRequest = {}): 
     text,
     ...(requested.written && { written: requested.written }),
     ...(requested.given && { given: requested.given }),
+    ...(requested.mistaken && { mistaken: requested.mistaken }),
   } as const;
   const answers: Answer[] = [];
   const ports = { ...requested.ports, fault: requested.fault ?? given };

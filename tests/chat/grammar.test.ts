@@ -119,8 +119,8 @@ describe('an option told twice', () => {
   it('is told once by the fix, as it was told last', () => {
     const [problem, ...more] = problems('planks 10x10, room: 12x14, plank: 6x48, gap: 1/4 in, gap: 3/8 in');
     expect([problem, ...more].map((one) => one?.expected)).toEqual([
-      'Tell room once: it was read both as “10x10” and as “12x14”.',
-      'Tell gap once: it was read both as “1/4 in” and as “3/8 in”.',
+      'Give room once: it was read both as “10x10” and as “12x14”.',
+      'Give gap once: it was read both as “1/4 in” and as “3/8 in”.',
     ]);
     expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', room: '12x14', plank: '6x48', gap: '3/8 in' });
   });
@@ -145,7 +145,7 @@ describe('a misspelt option', () => {
   ])('%s is answered with %s', (typed, near) => {
     const [problem, ...more] = problems(`planks ${typed}: 7x48`);
     expect(more).toEqual([]);
-    expect(problem?.expected).toBe(`There is no option “${typed}”; the nearest is “${near}”.`);
+    expect(problem?.expected).toBe(`There’s no option “${typed}”; the nearest is “${near}”.`);
     expect(given(problem?.fix ?? '')).toEqual({ command: 'planks', [near]: '7x48' });
   });
 

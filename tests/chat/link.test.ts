@@ -83,17 +83,17 @@ describe('a code for accounts', () => {
     const { as } = house();
     const [discord, slack] = [as(DISCORD), as(SLACK)];
     await discord.say('project new Flat');
-    await discord.say('project settings units: metric, mistakes: 5 %');
+    await discord.say('project settings units: metric, mistakes: 5%');
     await slack.say('project new Flat, rooms: den 10x12');
-    await slack.say('project settings units: imperial, tax: 8 %');
+    await slack.say('project settings units: imperial, tax: 8%');
     const linked = await link(discord.say, slack.say);
     expect(linked.assumed.join('\n')).toContain(
       'there were two projects “Flat”: yours from this account is “Flat 2” now',
     );
     expect(linked.assumed.join('\n')).toContain('units is metric now, as on the other account (was imperial here)');
     const { blocks } = await slack.say('project settings');
-    expect(JSON.stringify(blocks)).toContain('8 %');
-    expect(JSON.stringify(blocks)).toContain('5 %');
+    expect(JSON.stringify(blocks)).toContain('8%');
+    expect(JSON.stringify(blocks)).toContain('5%');
     expect(await names(discord.say)).toEqual(['Flat', 'Flat 2']);
   });
 
@@ -145,11 +145,11 @@ describe('a code for accounts', () => {
     const code = codeIn(await as(DISCORD).say('project link'));
     const stranger = as(ELSEWHERE);
     for (let i = 0; i < 5; i++)
-      expect(problemsOf(await stranger.answer(`project link 0000-000${i}`))[0]?.expected).toContain('does not work');
+      expect(problemsOf(await stranger.answer(`project link 0000-000${i}`))[0]?.expected).toContain('doesn’t work');
     expect(problemsOf(await stranger.answer(`project link ${code}, confirm: link`))[0]?.expected).toContain('wait 10');
     expect((await as(SLACK).say(`project link ${code}`)).headline).toContain('Nothing is linked yet');
     ports.store.kept.pass(10 * 60_000);
-    expect(problemsOf(await stranger.answer('project link 0000-0009'))[0]?.expected).toContain('does not work');
+    expect(problemsOf(await stranger.answer('project link 0000-0009'))[0]?.expected).toContain('doesn’t work');
   });
 
   it('is guessed at by many accounts of one workspace a few hundred times only', async () => {
@@ -160,7 +160,7 @@ describe('a code for accounts', () => {
       const { answer } = as({ platform: 'slack', workspace: 'T9', id: `U${i}` });
       for (let j = 0; j < 5; j++) given.push(problemsOf(await answer('project link 1111-1111'))[0]?.expected ?? '');
     }
-    const looked = given.filter((one) => one.includes('does not work')).length;
+    const looked = given.filter((one) => one.includes('doesn’t work')).length;
     expect(looked).toBeGreaterThan(100);
     expect(looked).toBeLessThanOrEqual(200);
     // Nobody of another workspace is kept from linking by it.
@@ -171,7 +171,7 @@ describe('a code for accounts', () => {
     const { as } = house();
     const { say, answer } = as(DISCORD);
     const code = codeIn(await say('project link'));
-    expect(problemsOf(await answer(`project link ${code}, confirm: link`))[0]?.expected).toContain('linked already');
+    expect(problemsOf(await answer(`project link ${code}, confirm: link`))[0]?.expected).toContain('already linked');
     for (let i = 0; i < 7; i++) expect(problemsOf(await answer('project link banana'))[0]).not.toHaveProperty('fix');
   });
 
@@ -205,9 +205,9 @@ describe('a code for a project', () => {
     expect(problemsOf(await discord.answer(`project link ${code}`))[0]?.expected).toContain('your own project');
     const taken = await slack.say(`link ${code.toLowerCase()}`);
     expect(taken.headline).toContain('Flat');
-    expect(problemsOf(await as(ELSEWHERE).answer(`project link ${code}`))[0]?.expected).toContain('does not work');
+    expect(problemsOf(await as(ELSEWHERE).answer(`project link ${code}`))[0]?.expected).toContain('doesn’t work');
     expect(JSON.stringify((await discord.say('project share')).blocks)).toContain('Sam');
-    expect((await discord.say('project link list')).headline).toBe('Only this account leads to your projects.');
+    expect((await discord.say('project link list')).headline).toBe('Only this account opens your projects.');
     expect(problemsOf(await slack.answer('project shopping'))[0]?.expected).toContain('and nothing else');
     expect(problemsOf(await slack.answer('project measure wall 1 of hall is 3 ft'))).toHaveLength(1);
     expect((await slack.say(`project measure wall 1 of bedroom is 11'6"`)).headline).toContain(`is now 11' 6"`);
@@ -221,7 +221,7 @@ describe('a code for a project', () => {
     await discord.say('project new Flat, rooms: bedroom 11x12');
     const code = codeIn(await discord.say('project share whole project, with: code'));
     await discord.say('project mydata do: forget, confirm: forget everything');
-    expect(problemsOf(await slack.answer(`project link ${code}`))[0]?.expected).toContain('does not work');
+    expect(problemsOf(await slack.answer(`project link ${code}`))[0]?.expected).toContain('doesn’t work');
     expect(await names(slack.say)).toEqual([]);
   });
 });
@@ -238,9 +238,9 @@ describe('linked accounts', () => {
     expect(JSON.stringify((await discord.say('project list')).blocks)).not.toContain('was linked to yours');
     expect(JSON.stringify((await slack.say('project list')).blocks)).not.toContain('was linked to yours');
     const list = await discord.say('which accounts are linked?');
-    expect(list.headline).toBe('2 accounts lead to your projects.');
+    expect(list.headline).toBe('2 accounts open your projects.');
     expect(list.actions.map(({ ask }) => ask)).toEqual(['project link remove 1', 'project link remove 2']);
-    expect((await discord.say('unlink slack')).headline).toContain('on Slack is parted');
+    expect((await discord.say('unlink slack')).headline).toContain('on Slack is unlinked');
     expect(await names(discord.say)).toEqual(['Flat', 'Cabin']);
     expect(await names(slack.say)).toEqual([]);
     expect(problemsOf(await discord.answer('project link remove this'))[0]?.expected).toBeTruthy();
@@ -260,7 +260,7 @@ describe('linked accounts', () => {
     clock.now += 2 * 24 * 3600 * 1000;
     await link(slack.say, terminal.say);
     for (const { say } of [slack, terminal])
-      expect((await say('project share')).headline).toBe('Of “Flat” you were given the checklist, until stopped.');
+      expect((await say('project share')).headline).toBe('You now have the checklist of “Flat”, until stopped.');
     await slack.say('project new Flat');
     const linked = await link(owner.say, slack.say);
     expect(linked.assumed).toEqual(['there were two projects “Flat”: yours from this account is “Flat 2” now']);
@@ -274,7 +274,7 @@ describe('linked accounts', () => {
     const code = codeIn(await discord.say('link my phone'));
     expect(code).toMatch(/^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}$/);
     expect((await slack.say(`project link ${code.toLowerCase()} confirm link`)).headline).toContain('Linked with');
-    expect(problemsOf(await slack.answer('7KQ2-M9XA'))[0]?.expected).toContain('This code does not work');
+    expect(problemsOf(await slack.answer('7KQ2-M9XA'))[0]?.expected).toContain('This code doesn’t work');
     expect(JSON.stringify(await slack.answer('12ft-10ft'))).not.toContain('code');
   });
 

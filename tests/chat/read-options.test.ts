@@ -17,7 +17,7 @@ const cut = defineCommand({
     long: length({ summary: 'How long', example: '8 in', least: inches(1), most: inches(96) }),
     saw: length({ summary: 'Saw', standard: '1/8', example: '1/8 in', least: ticks(0), most: inches(1) }),
     pieces: count({ summary: 'How many', standard: '2', least: 1, most: 9 }),
-    extra: percent({ summary: 'On top', standard: '3 %' }),
+    extra: percent({ summary: 'On top', standard: '3%' }),
   }),
   examples: [{ ask: 'cut 8 in', headline: '' }],
   run: () => ({ why: '', call: '', cautions: [], data: unsafe('structure') }),
@@ -29,7 +29,7 @@ function readTold(given: Readonly<Record<string, string>>, preferences = DEFAULT
 
 describe('values', () => {
   it('are exact, and a standard stands where nothing was told', () => {
-    const read = readTold({ long: '1 3/4 in', extra: '12,5 %' });
+    const read = readTold({ long: '1 3/4 in', extra: '12,5%' });
     expect(read).toEqual({
       ok: true,
       values: { long: inches(1.75), saw: inches(0.125), pieces: 2, extra: 1250 },
@@ -62,7 +62,7 @@ describe('assumed', () => {
 
 describe('problems', () => {
   it('come back all at once, the missing ones too', () => {
-    const read = readTold({ saw: 'banana', pieces: '99', extra: '300 %' });
+    const read = readTold({ saw: 'banana', pieces: '99', extra: '300%' });
     expect(read.ok || read.problems.map(({ option }) => option)).toEqual(['long', 'saw', 'pieces', 'extra']);
   });
 

@@ -106,6 +106,27 @@ describe('what is told of an ask', () => {
     expect(ended).toMatchObject({ command: 'help', outcome });
   });
 
+  it.each([
+    ['tape 1 ft + 2 in', 'answer'],
+    ['tape 1 ft + horse', 'question'],
+    ['how many boxes for a 12x14 room?', 'estimate'],
+    ['planks room: 8x9, plank: 7x48 in, 10 per carton', 'assumed'],
+    ['200 sq ft, a box covers 23.5', 'estimate'],
+    ['how big a gap do i leave at the walls', 'handbook'],
+    ['i smell gas', 'hazard'],
+    ['hi', 'other'],
+  ])('the kind of answer to “%s”', async (text, kind) => {
+    expect((await endedOf(text)).answered).toBe(kind);
+  });
+
+  it('that an answer was wrong', async () => {
+    const given: RequestMetrics[] = [];
+    const mistaken = { command: 'tape', told: { lengths: '1 ft' }, said: 'one foot' };
+    const ports = { fault: () => undefined, requested: (ended: RequestMetrics) => void given.push(ended) };
+    await all(answer({ ...ask(''), mistaken }, commands, ports));
+    expect(given).toMatchObject([{ answered: 'mistaken' }]);
+  });
+
   it('that nobody waits for any more', async () => {
     const given: RequestMetrics[] = [];
     const answers = answer(ask('tape 1 + 2'), commands, {

@@ -43,6 +43,15 @@ describe('suggestions', () => {
     expect(await suggested(ports, 'floor planks', 'room', '', BOB)).toEqual([`12' x 14'`]);
   });
 
+  it('for a question of the handbook are titles that hold what is typed, then those asked that way', async () => {
+    const ports = portsInMemory(throwing);
+    expect(await suggested(ports, 'handbook', 'entry', 'which way')).toContain('Which way should the planks run?');
+    const cats = await suggested(ports, 'handbook', 'entry', 'cat pee');
+    expect(cats[0]).toMatch(/pet|urine|odor/i);
+    expect(await suggested(ports, 'handbook', 'entry', 'xyzzy')).toEqual([]);
+    expect((await suggested(ports, 'handbook', 'entry', '')).length).toBe(MOST_SUGGESTIONS);
+  });
+
   it('for what is picked begin with the pick', async () => {
     const ports = await demoPorts(ANN, throwing);
     expect((await suggested(ports, 'floor planks', 'plank'))[0]).toBe('7 x 48 in, 23.33 sq ft per carton, $2.89/sq ft');

@@ -76,7 +76,7 @@ describe('compare', () => {
   it.each([
     ['6 x 48 in, 10 per carton', 'two to five'],
     [Array.from({ length: 6 }, () => '6 x 48 in, 10 per carton').join('; '), 'At most 5'],
-    ['6 x 48 in, 10 per carton; 7 x 48 in', 'carton'],
+    ['6 x 48 in, 10 per carton; 7 x 48 in', 'in a box'],
   ])('asks back what is missing of “%s”', async (planks, expected) => {
     const answer = await lastAnswer(`compare room: ${ROOM}, planks: ${planks}`);
     if (!('problems' in answer)) throw new Error('answered');

@@ -33,7 +33,7 @@ describe('problems of a home', () => {
     [
       'a thing told without its place',
       'holes: island 2 x 3 ft of bedroom',
-      /holes: island 2 x 3 ft of bedroom, centred$/,
+      /holes: island 2 x 3 ft of bedroom, centered$/,
     ],
   ])('keep %s', async (_name, given, kept) => {
     const [problem] = problemsOf(await answerTo(`planks ${ROOMS}, ${PLANK}, ${given}`));

@@ -21,7 +21,7 @@ async function needsOf(ask: string) {
 }
 
 describe('planks', () => {
-  it('92 to lay and 3 %: 94.76 planks, 10 cartons, as the answer says; a pad by area', async () => {
+  it('92 to lay and 3%: 94.76 planks, 10 cartons, as the answer says; a pad by area', async () => {
     const { need, line, reply } = await needsOf(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
     const count = (reply.data as unknown as { count: { planks: number; cartons: number } }).count;
     expect(need('plank').quantity.amount).toBeCloseTo(count.planks * 1.03, 9);
@@ -32,7 +32,7 @@ describe('planks', () => {
 
   it('no pad under a plank that has one; price and tax as told', async () => {
     const { needs, need } = await needsOf(
-      `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton, attached pad, $32.50 a carton, tax: 8 %`,
+      `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton, attached pad, $32.50 a carton, tax: 8%`,
     );
     expect(needs.map(({ item }) => item)).toEqual([need('plank').item]);
     expect(need('plank').price).toEqual({ cents: 3250, currency: 'USD', tax: 800 });

@@ -46,16 +46,16 @@ describe('how deep', () => {
   });
 });
 
-// 12–14 lb a sq ft an inch, reckoned with 14 (reported); over 5 lb a sq ft by the fullest shape still possible is a stop, and
+// 12–14 lb a sq ft an inch, figured with 14 (reported); over 5 lb a sq ft by the fullest shape still possible is a stop, and
 // where only the fullest is over it, its shape is measured (cautious default). In sixteenths: even 5/14 in = 5.7/16, trough
 // 5/14 · 3/2 = 8.6/16, dish 5/14 · 2 = 11.4/16.
 describe('how heavy', () => {
   it.each([
-    [5, 'untold', 'fill'],
-    [6, 'untold', 'measure'],
-    [8, 'untold', 'measure'],
-    [9, 'untold', 'stop'],
-    [12, 'untold', 'stop'],
+    [5, 'unknown', 'fill'],
+    [6, 'unknown', 'measure'],
+    [8, 'unknown', 'measure'],
+    [9, 'unknown', 'stop'],
+    [12, 'unknown', 'stop'],
     [5, 'even', 'fill'],
     [6, 'even', 'stop'],
     [8, 'trough', 'fill'],
@@ -110,7 +110,7 @@ describe('how heavy', () => {
       sixteenths,
       sixteenths,
       fc.integer({ min: 4, max: 20 }),
-      fc.constantFrom('untold', 'dish', 'trough'),
+      fc.constantFrom('unknown', 'dish', 'trough'),
     );
     await fc.assert(
       fc.asyncProperty(given, async ([gap, more, over, shape]) => {

@@ -36,7 +36,7 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
   const ways = [
     (base: string, values: string) => `moisture readings: ${values}, floor: ${base}`,
     (base: string, values: string) => `moisture readings: ${values} on ${base}`,
-    (base: string, values: string) => `moisture ${values} % ${base}`,
+    (base: string, values: string) => `moisture ${values}% ${base}`,
     (base: string, values: string) => `moisture floor: ${base}, readings: ${values}, area: 10 x 12 ft`,
     (base: string, values: string) => `moisture readings: ${values}, floor: ${base}, method: wood, limit: 10`,
   ];
@@ -80,7 +80,7 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
   });
 
   it('is judged once the test is named', async () => {
-    expect(await data('moisture readings: 72 74 70 % RH on the slab')).toMatchObject({ verdict: 'accept', limit: 75 });
+    expect(await data('moisture readings: 72 74 70% RH on the slab')).toMatchObject({ verdict: 'accept', limit: 75 });
     expect(await data('moisture readings: 3 3 2.5, method: chloride, floor: concrete')).toMatchObject({
       verdict: 'accept',
       limit: 3,
@@ -89,7 +89,7 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
 
   it('of wood is told as wood, and a test for concrete does not go with it', async () => {
     expect(await data('moisture readings: 10 11 12, floor: plywood')).toMatchObject({ verdict: 'accept', limit: 12 });
-    expect(problemsOf(await answerTo('moisture readings: 72 % RH, floor: plywood'))[0]?.option).toBe('method');
+    expect(problemsOf(await answerTo('moisture readings: 72% RH, floor: plywood'))[0]?.option).toBe('method');
   });
 
   it('with nothing told says that wood was taken', async () => {
@@ -98,21 +98,21 @@ describe('readings on concrete, a screed or tile without a test for it', () => {
   });
 });
 
-// Trade guidance on screeds (reported): at most 2 % CM in cement screed, 0.5 % in calcium sulfate (anhydrite).
+// Trade guidance on screeds (reported): at most 2% CM in cement screed, 0.5% in calcium sulfate (anhydrite).
 describe('carbide tests', () => {
   it.each([
-    ['2.0 1.9 1.8 % CM, floor: cement screed', 'accept', 2],
-    ['2.1 1.9 1.8 % CM, floor: cement screed', 'wait', 2],
+    ['2.0 1.9 1.8% CM, floor: cement screed', 'accept', 2],
+    ['2.1 1.9 1.8% CM, floor: cement screed', 'wait', 2],
     ['0.5 0.4 0.5 CM, floor: anhydrite screed', 'accept', 0.5],
     ['0.6 0.4 0.5 CM, floor: anhydrite screed', 'wait', 0.5],
-    ['2.4 2.1 2.2 % CM on concrete, limit: 2.5', 'accept', 2.5],
-    ['4.1 2 2 % CM, floor: concrete', 'stop', 2],
+    ['2.4 2.1 2.2% CM on concrete, limit: 2.5', 'accept', 2.5],
+    ['4.1 2 2% CM, floor: concrete', 'stop', 2],
   ] as const)('%s: %s', async (given, verdict, limit) => {
     expect(await data(`moisture readings: ${given}`)).toMatchObject({ verdict, limit });
   });
 
   it('on a screed of a kind that is not told get no verdict', async () => {
-    for (const given of ['2.1 % CM', '0.4 % CM, floor: Estrich', '1.9 CM on the screed']) {
+    for (const given of ['2.1% CM', '0.4% CM, floor: Estrich', '1.9 CM on the screed']) {
       const [problem, ...more] = problemsOf(await answerTo(`moisture readings: ${given}`));
       expect(more).toEqual([]);
       expect(problem).toMatchObject({ option: 'floor', expected: expect.stringContaining('Which screed') });
@@ -132,7 +132,7 @@ describe('advice', () => {
   });
 
   it('for a gap to the flooring is to let both come together', async () => {
-    const text = steps(await replyTo('moisture readings: 11 11 11, flooring: 6 %'));
+    const text = steps(await replyTo('moisture readings: 11 11 11, flooring: 6%'));
     expect(text).toMatch(/cartons/);
     expect(text).not.toMatch(/dehumidifier/);
   });
@@ -140,26 +140,26 @@ describe('advice', () => {
   it('for wet wood dries it; for a wet slab names no joists and tells what plank makers allow', async () => {
     expect(steps(await replyTo('moisture readings: 14 13 12'))).toMatch(/dehumidifier/);
     expect(steps(await replyTo('moisture readings: 22 13 12'))).toMatch(/joists/);
-    const slab = await replyTo('moisture readings: 95 92 90 % RH');
+    const slab = await replyTo('moisture readings: 95 92 90% RH');
     expect(steps(slab)).not.toMatch(/joist/);
-    // 85 % RH and 5 lb are common limits for plank (reported).
-    expect(JSON.stringify((await replyTo('moisture readings: 84 82 80 % RH')).blocks)).toContain('85 % RH');
+    // 85% RH and 5 lb are common limits for plank (reported).
+    expect(JSON.stringify((await replyTo('moisture readings: 84 82 80% RH')).blocks)).toContain('85% RH');
     expect(JSON.stringify((await replyTo('moisture readings: 4 lb 4 lb 4 lb')).blocks)).toContain('5 lb');
     expect(await data('moisture readings: 4 5 4 lb, limit: 5')).toMatchObject({ verdict: 'accept' });
   });
 
   // Makers' guides (reported): 6 mil polyethylene on concrete where the plank has no barrier of its own.
   it('on a dry slab names the film', async () => {
-    expect(steps(await replyTo('moisture readings: 70 71 72 % RH'))).toContain('6 mil polyethylene');
+    expect(steps(await replyTo('moisture readings: 70 71 72% RH'))).toContain('6 mil polyethylene');
   });
 });
 
 // ASTM F1869 and F2170 (reported): 3 tests in the first 1,000 sq ft, 1 in each further 1,000; NWFA (reported): 20 readings
 // per 1,000 sq ft of wood.
 it.each([
-  ['70 70 70 % RH', undefined, 3],
-  ['70 70 70 % RH', '1000 sq ft', 3],
-  ['70 70 70 % RH', '1001 sq ft', 4],
+  ['70 70 70% RH', undefined, 3],
+  ['70 70 70% RH', '1000 sq ft', 3],
+  ['70 70 70% RH', '1001 sq ft', 4],
   ['2 2 2 lb', '2500 sq ft', 5],
   ['10 11 12', '1000 sq ft', 20],
 ])('%s over %s wants %i', async (readings, area, required) => {
@@ -168,7 +168,7 @@ it.each([
 });
 
 it('limits are F710’s and the makers’, F1869 and F2170 the ways to test', async () => {
-  const source = (await replyTo('moisture readings: 70 70 70 % RH')).sources.find(({ title }) =>
+  const source = (await replyTo('moisture readings: 70 70 70% RH')).sources.find(({ title }) =>
     title.includes('F2170'),
   );
   expect(source?.title).toMatch(/^F710 and flooring makers/);

@@ -95,7 +95,7 @@ describe('whatever is typed', () => {
           allReadable(ports);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 

@@ -36,20 +36,20 @@ describe('a wall measured', () => {
     const before = (await say('planks')).headline;
     const requested = await say('how long is wall 3 of the bedroom?');
     expect(requested.headline).toBe(
-      `Asked: wall 3 of bedroom, kept as 11'. Whoever measures sees it with their next answer.`,
+      `Asked: wall 3 of bedroom, kept as 11'. Whoever measures will see it with their next answer.`,
     );
     expect(JSON.stringify(requested.blocks)).toContain(`project measure wall 3 of bedroom is 11'`);
-    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    expect((await say('project measure')).headline).toBe('1 length waiting to be measured.');
     const given = await say(`12' 6 1/4"`);
     expect(given.headline).toMatch(
       /^Wall 3 of bedroom: 11' is now 12' 6 1\/4": \d+ → \d+ planks, 10 → 11 cartons of 10, /,
     );
     expect(roomsIn(given.data)[0]?.text).toBe(`12' 6 1/4" x 12 ft`);
-    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+    expect((await say('project measure')).headline).toBe('Nothing is waiting to be measured.');
     expect(before).toMatch(/^Buy 10 cartons/);
     expect((await say('planks')).headline).toMatch(/^Buy 11 cartons/);
     expect((await say('undo')).headline).toContain(`wall 3 of bedroom: 11' is now 12' 6 1/4"`);
-    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    expect((await say('project measure')).headline).toBe('1 length waiting to be measured.');
     expect((await say('planks')).headline).toBe(before);
   }, 20_000);
 
@@ -95,7 +95,7 @@ describe('a wall measured', () => {
     await say(ROOMS);
     await say('project measure wall 2 of bedroom');
     expect((await say('wall 2 is 12 ft')).headline).toBe(`Wall 2 of bedroom is 12', as kept. Nothing changes.`);
-    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+    expect((await say('project measure')).headline).toBe('Nothing is waiting to be measured.');
   });
 
   it('of a walk that would not close is kept, the walls to measure again are asked, and the next one closes it', async () => {
@@ -104,10 +104,10 @@ describe('a wall measured', () => {
     // Walls from the lower left: 6', 7', 4', 5', 10', 12'.
     const open = await say(`project measure wall 1 of den is 6'2"`);
     expect(open.headline).toBe(
-      `Wall 1 of den is kept as told, 6' 2", and the room as it was: with it the walls miss each other by 2". Measure walls 3 and 5 again.`,
+      `Wall 1 of den is saved as 6' 2", but the room stays as it was: with it the walls miss each other by 2". Measure walls 3 and 5 again.`,
     );
     expect(roomsIn(open.data)[0]?.text).toContain(`walk 12' right 10'`);
-    expect((await say('project measure')).headline).toBe('2 lengths asked to be measured.');
+    expect((await say('project measure')).headline).toBe('2 lengths waiting to be measured.');
     expect((await say(`wall 3 is 4'`)).headline).toContain('as kept');
     const closed = await say(`wall 5 is 10'2"`);
     expect(closed.headline).toContain(`Wall 5 of den: 10' is now 10' 2"`);
@@ -235,11 +235,11 @@ describe('something else of a room', () => {
     const { say } = talk();
     await say(ROOMS);
     expect((await say('project measure ceiling height of the bedroom')).headline).toBe(
-      'Asked: ceiling height of bedroom. Whoever measures sees it with their next answer.',
+      'Asked: ceiling height of bedroom. Whoever measures will see it with their next answer.',
     );
     const given = await say('project measure ceiling height of bedroom is 2.44 m');
     expect(roomsIn(given.data)[0]?.notes).toEqual(['ceiling height: 2.44 m']);
-    expect((await say('project measure')).headline).toBe('Nothing is asked to be measured.');
+    expect((await say('project measure')).headline).toBe('Nothing is waiting to be measured.');
     await say('project measure ceiling height of bedroom: 8 ft');
     expect(roomsIn((await say('project show')).data)[0]?.notes).toEqual([`ceiling height: 8'`]);
   });
@@ -250,7 +250,7 @@ describe('questions', () => {
     const { say, answer } = talk();
     await say(ROOMS);
     for (const wall of [1, 2, 3]) await say(`project measure wall ${wall} of bedroom`);
-    expect((await say('measure wall 2 of the bedroom please')).headline).toContain('asked already');
+    expect((await say('measure wall 2 of the bedroom please')).headline).toContain('Already asked');
     expect((await say('project measure withdraw wall 2 of bedroom')).headline).toBe(
       'No longer asked: wall 2 of bedroom.',
     );
@@ -259,7 +259,7 @@ describe('questions', () => {
     await say('project room rename hall to landing');
     expect(JSON.stringify((await say('project measure')).blocks)).toContain('wall 1 of landing');
     await say('project room remove landing');
-    expect((await say('project measure')).headline).toBe('1 length asked to be measured.');
+    expect((await say('project measure')).headline).toBe('1 length waiting to be measured.');
     await say('project measure withdraw all');
     expect(problemsOf(await answer('project measure withdraw 1'))).toHaveLength(1);
   });

@@ -117,7 +117,7 @@ describe('after an answer was saved', () => {
   it('a choice that the project has otherwise is offered, and taken it counts', async () => {
     const talk = await saved('planks plank: 6 x 48 in, 24 sq ft per carton');
     const { actions, assumed } = await talk.reply('keep that');
-    expect(assumed.join()).toContain('your pick stays: plank 7 x 48 in');
+    expect(assumed.join()).toContain('your choice stays: plank 7 x 48 in');
     await talk.reply(actions.find(({ label }) => label === 'Use its plank')?.ask ?? '');
     expect(planksOf(await linesOf(talk))).toMatchObject({ item: expect.stringContaining('48768'), count: 13 });
   });
@@ -172,7 +172,7 @@ describe('work that a saved answer adds', () => {
     const { rooms, picks } = await talk.project();
     expect(rooms.map(({ floor }) => floor)).toEqual(['carpet', undefined]);
     expect(Object.keys(picks)).not.toContain('tearout floor');
-    expect(textOf(await talk.reply('project shopping'))).toContain('Tear-out: what lies in office now?');
+    expect(textOf(await talk.reply('project shopping'))).toContain('Tear-out: what is on the floor of office now?');
   });
 
   it('a floor tested in one room is tested in no other', async () => {

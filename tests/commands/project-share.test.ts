@@ -53,10 +53,10 @@ describe('a link', () => {
       const at = guest(await ask('send Sam a link to the cut list'));
       expect((await ask('project sheets', at)).data).toMatchObject({ kind: 'sheets' });
       expect((await ask(stop)).headline).toBe('Stopped, at once: 1 (Sam: the cut list).');
-      expect((await wrong('project sheets', at))?.expected).toMatch(/leads nowhere/);
+      expect((await wrong('project sheets', at))?.expected).toMatch(/no longer works/);
       await ask('project undo');
       await ask('project undo redo');
-      expect((await wrong('project sheets', at))?.expected).toMatch(/leads nowhere/);
+      expect((await wrong('project sheets', at))?.expected).toMatch(/no longer works/);
     }
   });
 
@@ -78,7 +78,7 @@ describe('a link', () => {
     await ask('project share checklist, with: <@100000000000000002>');
     expect((await ask('stop the link')).headline).toBe('Stopped, at once: 1 (link 1: the shopping list).');
     for (const part of ['shopping list', 'cut list']) await ask(`share the ${part} with a link`);
-    expect((await wrong('stop the link'))?.expected).toContain('No share is that one. There is 2 (helper 2');
+    expect((await wrong('stop the link'))?.expected).toContain('There’s no such share. You have 2 (helper 2');
     expect((await ask('stop share 3')).headline).toBe('Stopped, at once: 3 (link 3: the shopping list).');
     expect((await ask('stop all links')).headline).toBe('Stopped, at once: 4 (link 4: the cut list).');
     expect((await ask('project share')).headline).toBe('1 share of “Upstairs flat”.');
@@ -90,7 +90,7 @@ describe('a link', () => {
     for (const [line, expected] of [
       ['change share 1 to measure', /nothing to measure/],
       ['project share 1 of hall', /can be of one room/],
-      ['project share 1 until yesterday', /over already/],
+      ['project share 1 until yesterday', /already past/],
       [`project share 1, name: ${'a'.repeat(60)}`, /at most \d+ characters/],
     ] as const) {
       const problem = await wrong(line);
@@ -134,10 +134,10 @@ it('all shares end with a project that is deleted, and stay so when it is back',
   const { ask, wrong } = await sharing();
   const at = guest(await ask('share the checklist'));
   expect(textOf(await ask('project delete'))).toContain('what was shared of it is stopped');
-  expect((await wrong('project sheets', at))?.expected).toMatch(/leads nowhere/);
+  expect((await wrong('project sheets', at))?.expected).toMatch(/no longer works/);
   await ask('project restore Upstairs flat');
   expect((await ask('project share')).headline).toBe('Nothing of “Upstairs flat” is shared.');
-  expect((await wrong('project sheets', at))?.expected).toMatch(/leads nowhere/);
+  expect((await wrong('project sheets', at))?.expected).toMatch(/no longer works/);
 });
 
 describe('a member', () => {
@@ -150,17 +150,16 @@ describe('a member', () => {
     const list = textOf(await ask('project list', SAM));
     expect(list).toContain('Upstairs flat (shared) |  |  | active; shared with you as Sam: the shopping list');
     expect((await ask('project use Upstairs flat (shared)', SAM)).headline).toBe(
-      'Of “Upstairs flat” you were given the shopping list, until Tue 24 Nov, 12:00.'.replace(
-        'flat”',
-        'flat (shared)”',
-      ),
+      'You now have the shopping list of “Upstairs flat”, until Tue 24 Nov, 12:00.'.replace('flat”', 'flat (shared)”'),
     );
     expect((await ask('project shopping bought 4 cartons planks', SAM)).headline).toMatch(/^Bought/);
     expect((await wrong('project room bedroom', SAM))?.expected).toBe(
-      'Of “Upstairs flat” you were given the shopping list, and nothing else.',
+      'You can see the shopping list of “Upstairs flat”, and nothing else.',
     );
-    expect((await wrong('project spend', SAM))?.expected).toContain('the shopping list, and nothing else');
-    expect((await ask('project undo', SAM)).headline).toMatch(/^Taken back/);
+    expect((await wrong('project spend', SAM))?.expected).toContain(
+      'the shopping list of “Upstairs flat”, and nothing else',
+    );
+    expect((await ask('project undo', SAM)).headline).toMatch(/^Undone/);
     expect((await ask('project share leave', SAM)).headline).toBe('You left “Upstairs flat”.');
     expect(textOf(await ask('project list', SAM))).not.toContain('shared');
     expect((await ask('project share')).headline).toBe('Nothing of “Upstairs flat” is shared.');
@@ -195,19 +194,19 @@ describe('a member', () => {
 
 describe('what cannot be shared so', () => {
   it.each([
-    ['project share bananas', /Tell what to share/],
-    ['share my list with mum', /Tell what to share/],
+    ['project share bananas', /What do you want to share/],
+    ['share my list with mum', /What do you want to share/],
     ['project share guide of the kitchen', /no room “kitchen”/],
     ['project share tear-out of hall', /Only a laying guide and a cut list/],
     ['project share shopping list, may: measure', /nothing to measure/],
-    ['project share shopping list, until: yesterday', /over already|can be read/],
+    ['project share shopping list, until: yesterday', /already past|can be read/],
     ['project share shopping list, for: 900 days', /at most 180 days/],
-    ['project share shopping list, with: @sam', /no member here/],
-    ['project share shopping list, with: <@U0EXAMPLE>', /no member here/],
+    ['project share shopping list, with: @sam', /isn’t a member here/],
+    ['project share shopping list, with: <@U0EXAMPLE>', /isn’t a member here/],
     ['project share shopping list, with: <@100000000000000001>', /That is you/],
     [`project share shopping list, name: ${'a'.repeat(60)}`, /at most 40 characters/],
-    ['project share stop: 9', /Nothing is shared|No share is that one/],
-    ['project share 9 may: look', /Nothing is shared|No share is that one/],
+    ['project share stop: 9', /Nothing is shared|There’s no such share/],
+    ['project share 9 may: look', /Nothing is shared|There’s no such share/],
     ['project share leave', /your own/],
   ])('%s', async (line, expected) => {
     const { ask, wrong } = await sharing();
@@ -222,7 +221,7 @@ describe('what cannot be shared so', () => {
     expect((await wrong('project share cut list'))?.expected).toMatch(/at most 30 shares/);
     const { address: _address, ...without } = ports;
     const [problem] = problemsOf(await answerTo('project share cut list', { asker: OWNER, ports: without }));
-    expect(problem?.expected).toMatch(/Links lead nowhere here/);
+    expect(problem?.expected).toMatch(/Links don’t work here/);
   });
 });
 

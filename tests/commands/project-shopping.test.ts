@@ -197,7 +197,7 @@ describe('ticking off', () => {
     await talk.reply('project shopping bought all bags');
     const before = await talk.project();
     const problem = await talk.problem('project shopping bought all bags');
-    expect(problem).toMatchObject({ expected: expect.stringContaining('Tell how many') });
+    expect(problem).toMatchObject({ expected: expect.stringContaining('Say how many') });
     // How many more is theirs to say.
     expect(problem).not.toHaveProperty('fix');
     expect((await talk.project()).shopping).toEqual(before.shopping);
@@ -235,7 +235,7 @@ describe('ticking off', () => {
     await talk.reply('planks room: den 12 x 14 ft, plank: 7 x 48 in, 10 per carton');
     expect((await talk.problem('i bought 8 boxes')).expected).toContain('“project keep”');
     await talk.reply('project keep');
-    expect((await talk.reply('i bought 8 boxes')).headline).toMatch(/^Bought: Planks 7" × 48", 8 cartons of 10\./);
+    expect((await talk.reply('i bought 8 boxes')).headline).toMatch(/^Bought: Planks 7" × 48", 8 boxes of 10\./);
   });
 
   it.each([
@@ -292,7 +292,7 @@ describe('another currency by habit', () => {
     expect((await talk.reply('spend')).headline).toBe(spend.headline);
     await talk.reply('spent 20 € on caulk');
     expect((await talk.reply('spend')).headline).toMatch(/^Spent €20/);
-    expect(textOf(await talk.reply('spend'))).toContain('in other currencies, in no sum: $250.00');
+    expect(textOf(await talk.reply('spend'))).toContain('in other currencies, not included: $250.00');
   });
 });
 

@@ -128,13 +128,13 @@ it('takes a hand that is not one of two for no two-handed lift', async () => {
 });
 
 describe('a limit at which wood decays', () => {
-  it.each(['20', '25 %', '40'])('%s', async (limit) => {
-    const problems = problemsOf(await answerTo(`moisture readings: 19 %, limit: ${limit}`));
+  it.each(['20', '25%', '40'])('%s', async (limit) => {
+    const problems = problemsOf(await answerTo(`moisture readings: 19%, limit: ${limit}`));
     expect(problems.map(({ option }) => option)).toEqual(['limit']);
   });
 
   it('does not stand against the limits of concrete', async () => {
-    expect(await answerTo('moisture readings: 82 % RH, limit: 85')).toHaveProperty('headline');
+    expect(await answerTo('moisture readings: 82% RH, limit: 85')).toHaveProperty('headline');
   });
 });
 

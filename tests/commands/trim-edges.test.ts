@@ -91,7 +91,7 @@ describe('trim finish', () => {
       ['8d', '2 1/2"'],
       ['16d finish nails', '3 1/2"'],
     ]) {
-      expect((await replyTo(`finish room: 12' x 14', nail: ${nail}`)).headline).toContain(`nails of ${said}`);
+      expect((await replyTo(`finish room: 12' x 14', nail: ${nail}`)).headline).toContain(`nails (${said})`);
     }
     for (const nail of ['potato', '1d', '11d', '0']) {
       const [problem] = problemsOf(await answerTo(`finish room: 12' x 14', nail: ${nail}`));

@@ -13,6 +13,7 @@ import {
   storeForButtons,
 } from '../../src/platforms/session.ts';
 import type { PlatformName } from '../../src/text/platform-names.ts';
+import { WRONG } from '../../src/text/reader-text.ts';
 
 /** A sheet that somebody sees; a later one of the same id takes its place. */
 export interface Sheet {
@@ -41,24 +42,19 @@ export class PaperOffice {
 interface Slip {
   readonly by: string;
   readonly text?: string;
-  readonly pressed?: { readonly id: string; readonly button: number };
+  readonly pressed?: { readonly id: string; readonly button: number; readonly label: string };
 }
 
 // A real platform adds its name to the list of names instead.
 const NAME: string = 'paper';
 const PAPER = NAME as PlatformName;
 
-/** Milliseconds for which a better answer is waited for. */
-const PATIENCE = 200;
-
-const A_WEEK = 7 * 24 * 3_600_000;
-
 function textOf(answer: Answer): string {
   if ('reference' in answer) return answer.reference;
   if ('problems' in answer) return answer.problems.map(({ expected }) => expected).join('\n');
   if ('why' in answer) return `${answer.why}\n${answer.call}`;
-  const blocks = answer.blocks.map((block) => JSON.stringify(block));
-  return [answer.headline, ...blocks, ...answer.cautions.map(({ text }) => text)].join('\n');
+  const { headline, blocks, cautions } = answer;
+  return [headline, ...blocks.map((one) => JSON.stringify(one)), ...cautions.map(({ text }) => text)].join('\n');
 }
 
 export function paperPlatform(office: PaperOffice): Platform {
@@ -99,21 +95,25 @@ async function handle(
   const asker: Asker = { platform: PAPER, id: by };
   const account = accountKey(asker);
   const { kept } = context.ports.store;
-  const place = pressed?.button ?? 0;
-  const press = pressed && (await lookUpPress({ kind: 'ask', id: pressed.id, place }, account, { kept, saves }));
-  const request = press?.found === 'request' ? press.text : text;
+  const kind = pressed?.label === WRONG.label ? 'wrong' : 'ask';
+  const press = pressed && ({ kind, id: pressed.id, place: pressed.button } as const);
+  const looked = press && (await lookUpPress(press, account, { kept, saves }));
+  const found = looked?.found === 'request' ? looked : undefined;
+  const request = found?.text ?? text;
   if (request === undefined) return office.deliver({ id: mintId(), to: by, text: 'This is gone.', buttons: [] });
   const { units, decimal, currency } = context.config;
-  const answers = context.answer({ asker, preferences: { units, decimal, currency }, text: request });
+  const mistaken = found?.mistaken && { mistaken: found.mistaken };
+  const answers = context.answer({ asker, preferences: { units, decimal, currency }, text: request, ...mistaken });
   const put = (answer: Answer, { id, save }: AnswerSession): void => {
     void save(answer);
-    const buttons = 'actions' in answer ? answer.actions.map(({ label }) => label) : [];
+    const wrong = 'understood' in answer ? [WRONG.label] : [];
+    const buttons = 'actions' in answer ? [...answer.actions.map(({ label }) => label), ...wrong] : [];
     office.deliver({ id, to: by, text: textOf(answer), buttons });
   };
   let lost = false;
   await deliverAnswers(
     answers,
-    { patience: { over: context.wait(PATIENCE) }, saves },
+    { patience: { over: context.wait(200) }, saves },
     {
       send: async (session) => {
         const { answer, last } = await session.first;
@@ -126,7 +126,7 @@ async function handle(
       lost: async (cause, { id }) => {
         context.ports.fault('paper', cause);
         lost = true;
-        await kept.set(missedBy(account), id, A_WEEK);
+        await kept.set(missedBy(account), id, 7 * 24 * 3_600_000);
       },
     },
   );

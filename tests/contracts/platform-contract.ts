@@ -5,10 +5,12 @@ import { describe, expect, it } from 'vitest';
 import { catalog } from '../../commands/index.ts';
 import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { loadCommands } from '../../src/chat/catalog.ts';
+import type { Understood } from '../../src/chat/command.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import type { Request } from '../../src/chat/ports.ts';
 import type { Platform, PlatformConfig, PlatformContext, RunningPlatform } from '../../src/platforms/platform.ts';
 import { readConfig } from '../../src/server/config.ts';
+import { WRONG } from '../../src/text/reader-text.ts';
 import { storeInMemory } from '../storage/shelf-in-memory.ts';
 import { bareReply } from '../web/fixture-sheets.ts';
 import { anyReply } from './arbitrary-reply.ts';
@@ -21,6 +23,8 @@ export interface Visitor {
   readonly console?: PlatformContext['console'];
   /** Called once the platform runs. */
   ready?(running: RunningPlatform): Promise<void>;
+  /** What it says of an answer that takes a while, where its messages cannot all be replaced by a better one. */
+  readonly meanwhile?: string;
   /** Types a request. */
   request(text: string): Promise<void>;
   /** Everything shown so far, as words, the latest last. */
@@ -90,11 +94,11 @@ export function platformContract(under: PlatformUnderTest, others: readonly Plat
 }
 
 function live(platform: Platform, visit: () => Promise<Visitor>): void {
-  it('starts, brings the first and then the last answer, and ends', async () => {
+  it('starts, brings something soon and then the last answer, and ends', async () => {
     const stage = await started(platform, visit);
     await stage.visitor.request('slow');
     if (platform.runs === 'configured') {
-      await expect.poll(stage.visitor.seen, { timeout: 8_000 }).toContain('First answer');
+      await expect.poll(stage.visitor.seen, { timeout: 8_000 }).toContain(stage.visitor.meanwhile ?? 'First answer');
       expect(stage.visitor.seen()).not.toContain('Last answer');
     }
     stage.release();
@@ -117,6 +121,19 @@ function live(platform: Platform, visit: () => Promise<Visitor>): void {
     await stage.close();
   }, 20_000);
 
+  it('asks what was wrong with the answer under whose button that is said', async () => {
+    const stage = await started(platform, visit);
+    const { request, press, seen } = stage.visitor;
+    await request('heard');
+    await expect.poll(seen, { timeout: 8_000 }).toContain('Heard answer');
+    await request('other');
+    await expect.poll(seen, { timeout: 8_000 }).toContain('Other answer');
+    await press?.(WRONG.label);
+    await expect.poll(seen, { timeout: 8_000 }).toContain('What was wrong');
+    expect(stage.mistaken).toEqual([UNDERSTOOD]);
+    await stage.close();
+  }, 20_000);
+
   it('brings what could not be delivered by another way or with the next answer', async () => {
     const stage = await started(platform, visit);
     const { request, lose, seen } = stage.visitor;
@@ -135,18 +152,25 @@ function live(platform: Platform, visit: () => Promise<Visitor>): void {
 async function started(platform: Platform, visit: () => Promise<Visitor>) {
   const visitor = await visit();
   const requests: string[] = [];
+  const wrong: Understood[] = [];
   let release: () => void = () => {};
   const released = new Promise<void>((resolve) => {
     release = resolve;
   });
-  async function* answer({ text }: Request): AsyncGenerator<Answer> {
-    const typed = /slow|quick|pressed|other/.exec(text)?.[0] ?? text;
+  async function* answer({ text, mistaken }: Request): AsyncGenerator<Answer> {
+    if (mistaken) {
+      wrong.push(mistaken);
+      yield { problems: [{ option: 'ask', got: 'a room', expected: 'What was wrong?' }], complaint: true };
+      return;
+    }
+    const typed = /slow|quick|pressed|other|heard/.exec(text)?.[0] ?? text;
     requests.push(typed);
     if (typed === 'slow') {
       yield reply('First answer');
       await released;
       yield reply('Last answer');
-    } else yield reply(`${typed.charAt(0).toUpperCase()}${typed.slice(1)} answer`);
+    } else if (typed === 'heard') yield { ...reply('Heard answer'), understood: UNDERSTOOD };
+    else yield reply(`${typed.charAt(0).toUpperCase()}${typed.slice(1)} answer`);
   }
   const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 400));
   const context: PlatformContext = {
@@ -168,8 +192,10 @@ async function started(platform: Platform, visit: () => Promise<Visitor>) {
     await running.ended;
     await visitor.close();
   };
-  return { visitor, requests, running, release, settle, close };
+  return { visitor, requests, mistaken: wrong, running, release, settle, close };
 }
+
+const UNDERSTOOD: Understood = { command: 'floor area', told: { room: '12x14' }, said: 'how big is 12x14' };
 
 function storeOf() {
   const { kept, shelf } = storeInMemory();

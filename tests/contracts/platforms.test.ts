@@ -7,13 +7,14 @@ import type { Platform } from '../../src/platforms/platform.ts';
 import { readConfig } from '../../src/server/config.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { platforms } from '../../src/server/platforms.ts';
+import { SLACK } from '../../src/text/chat-text.ts';
 import type { PlatformName } from '../../src/text/platform-names.ts';
 import { press, slash } from '../discord/interactions.ts';
 import { discordLoopback } from '../discord/loopback.ts';
 import { refusalOf } from '../discord/loopback-rest.ts';
 import { discordWords } from '../discord/words.ts';
 import { loopback } from '../slack/loopback.ts';
-import { pressables } from '../slack/running.ts';
+import { pressedAs } from '../slack/running.ts';
 import { signature } from '../slack/signature.ts';
 import { slackWords } from '../slack/words.ts';
 import { pageWords } from '../web/page-words.ts';
@@ -90,6 +91,7 @@ async function visitSlack(): Promise<Visitor> {
   });
   return {
     config: { slack: { ...config, api: slack.api } },
+    meanwhile: SLACK.working,
     ready: async ({ routes }) => {
       server = await listen(
         routed(routes, () => {}),
@@ -108,7 +110,7 @@ async function visitSlack(): Promise<Visitor> {
       }),
     seen: () => JSON.stringify([...arrived, ...posted()]),
     press: (label) => {
-      const button = pressables(arrived).findLast(({ text }) => text?.text === label);
+      const [action] = arrived.flatMap((message) => pressedAs(message, label) ?? []).slice(-1);
       const payload = {
         type: 'block_actions',
         trigger_id: `TR${++count}`,
@@ -117,7 +119,7 @@ async function visitSlack(): Promise<Visitor> {
         channel: { id: 'C1' },
         container: { type: 'message', message_ts: '1.1', channel_id: 'C1', is_ephemeral: true },
         response_url: slack.responseUrl(),
-        actions: [{ ...button, block_id: 'b' }],
+        actions: [action],
       };
       return post({ payload: JSON.stringify(payload) });
     },
@@ -157,7 +159,7 @@ async function visitPaper(office: PaperOffice): Promise<Visitor> {
     press: async (label) => {
       const sheet = office.sheets.findLast(({ buttons }) => buttons.includes(label));
       if (!sheet) throw new Error(`no button “${label}”`);
-      await office.onSlip({ by: 'ann', pressed: { id: sheet.id, button: sheet.buttons.indexOf(label) } });
+      await office.onSlip({ by: 'ann', pressed: { id: sheet.id, button: sheet.buttons.indexOf(label), label } });
     },
     lose: (lost) => {
       office.lost = lost;

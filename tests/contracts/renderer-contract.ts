@@ -43,8 +43,16 @@ export function rendererContract({ name, tell, shows }: Rendered): void {
     const { shown, reachable } = tell(answer);
     return { shown: bare(shown), reachable: bare(`${shown} ${reachable}`) };
   };
-  const missing = (text: string, whole: readonly string[]): readonly string[] =>
-    whole.filter((one) => !text.includes(bare(one)));
+  // Searched from where the last was found: most stand in the order in which they are asked for.
+  const missing = (text: string, whole: readonly string[]): readonly string[] => {
+    let from = 0;
+    return whole.filter((one) => {
+      const looked = bare(one);
+      const next = text.indexOf(looked, from);
+      if (next >= 0) from = next;
+      return next < 0 && !text.includes(looked);
+    });
+  };
 
   /** What is not told of a reply: at once, or at all. */
   const lost = (reply: Reply): readonly string[] => {

@@ -9,7 +9,7 @@ import {
   render as renderSlack,
   type SlackMessage,
 } from '../../src/platforms/slack/render.ts';
-import { pictureFile } from '../../src/platforms/slack/upload.ts';
+import { pictureFile } from '../../src/platforms/slack/send.ts';
 import { render as renderTerminal } from '../../src/platforms/terminal/render.ts';
 import { render as renderPage } from '../../src/platforms/web/render.ts';
 import { discordWords } from '../discord/words.ts';

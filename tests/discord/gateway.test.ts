@@ -7,9 +7,12 @@ import { parseLine } from '../../src/chat/grammar.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { fullName, headlineOf } from '../../src/input/command-shape.ts';
 import { modalOf } from '../../src/platforms/discord/forms.ts';
+import { MENU } from '../../src/platforms/discord/menu.ts';
+import { CHAT, DISCORD_HELP } from '../../src/text/chat-text.ts';
 import { demoPorts } from '../chat/demo-flat.ts';
-import { fill, menu, OTHER, pick, press, slash, typing } from './interactions.ts';
-import { buttonsOf, field, list, textOf } from './json-field.ts';
+import { fill, menu, OTHER, pick, press, slash, typing, type Where } from './interactions.ts';
+import { allIn, buttonsOf, controlOf, field, labelsOf, list, textOf } from './json-field.ts';
+import { refusalOf } from './loopback-rest.ts';
 import { payloadFlaws } from './payload-flaws.ts';
 import { type Stage, stage } from './stage.ts';
 
@@ -43,9 +46,15 @@ afterEach(() => {
 const data = (one: { body: unknown }): unknown => field(one.body, 'data');
 const flags = (one: { body: unknown }): number => Number(field(data(one), 'flags'));
 const idOf = (message: unknown, label: string): string => {
-  const found = buttonsOf(message).find((button) => button.label === label);
-  if (!found) throw new Error(`no ${label} among ${buttonsOf(message).map((one) => one.label)}`);
-  return found.id;
+  const { id, value } = controlOf(message, label);
+  return value === undefined
+    ? id
+    : id.replace('menu', value.replace(/:.*/, '')) + value.replace(/^\w+/, '').replace(/:$/, '');
+};
+/** A press of what bears a label, be it a button or a line of a list. */
+const pressOn = (message: unknown, label: string, where: Where = {}) => {
+  const { id, value } = controlOf(message, label);
+  return value === undefined ? press(id, where) : pick(id, [value], where);
 };
 
 async function planks(where = {}) {
@@ -66,7 +75,8 @@ describe('a slash command', () => {
     if (!parsed.ok) throw new Error(`not read: ${ask}`);
     const answer = await bot.ask(slash(name, Object.fromEntries(parsed.optionTexts)));
     expect(field(answer.body, 'type')).toBe(4);
-    expect(textOf(data(answer)).replace(/\\|\u200b/g, '')).toContain(headline);
+    const shown = name === 'help' && parsed.optionTexts.size === 0 ? DISCORD_HELP.title : headline;
+    expect(textOf(data(answer)).replace(/\\|\u200b/g, '')).toContain(shown);
   });
 
   it('comes in short, with cautions, for the asker alone, and its picture behind a button', async () => {
@@ -75,11 +85,11 @@ describe('a slash command', () => {
     expect(answer.files.size).toBe(0);
     expect(textOf(data(answer)).split('\n').length).toBeLessThanOrEqual(8);
     expect(textOf(data(answer))).toMatch(/⚠ .*asbestos/);
-    const opening = press(idOf(data(answer), 'Plan'));
-    expect(field((await bot.ask(opening)).body, 'type')).toBe(5);
+    const opening = pressOn(data(answer), 'Plan');
+    expect(field((await bot.ask(opening)).body, 'type')).toBe(6);
     const plan = await bot.after(opening, 'edit');
     expect(plan.files.get('plan-1.png')?.subarray(1, 4).toString()).toBe('PNG');
-    const gallery = list(field(plan.body, 'components')).find((one) => field(one, 'type') === 12);
+    const gallery = allIn(plan.body).find((one) => field(one, 'type') === 12);
     expect(String(field(list(field(gallery, 'items'))[0], 'description'))).toMatch(/\d+ rows/);
   });
 
@@ -130,6 +140,86 @@ describe('a slash command', () => {
   });
 });
 
+describe('the menu', () => {
+  it('takes one sentence for anything, and a command line too', async () => {
+    const sentence = { question: 'how many boxes for a 12 by 14 ft room, 6 x 48 in planks, 10 per carton?' };
+    expect(textOf(data(await bot.ask(slash('ask', sentence))))).toMatch(/Buy 10 boxes/);
+    expect(textOf(data(await bot.ask(slash('ask', { question: 'tape 1 ft + 2 in' }))))).toContain('1\' 2"');
+    expect(textOf(data(await bot.ask(slash('ask', { question: 'I smell gas' }))))).toContain('This comes first');
+    expect(textOf(data(await bot.ask(slash('boxes', { room: ROOM, plank: PLANK }))))).toContain(HEADLINE);
+    expect(field((await bot.ask(slash('boxes'))).body, 'type')).toBe(9);
+  });
+
+  it('has the project as one entry, whose first field is picked, and options by their everyday names', async () => {
+    const choices = list(field(data(await bot.ask(typing('project', 'what', 'room'))), 'choices'));
+    expect(choices.map((one) => field(one, 'value'))).toContain('room');
+    expect(textOf(data(await bot.ask(slash('project', { what: 'list' }))))).toMatch(/project/i);
+    const added = await bot.ask(slash('project', { what: 'room', details: `study 9'6" x 10'` }));
+    expect(textOf(data(added))).toMatch(/Study added/);
+    const bought = await bot.ask(slash('shopping', { bought: 'all underlay' }));
+    expect(textOf(data(bought))).toMatch(/Underlay/);
+  });
+
+  it('helps in at most twelve lines, each command a mention to press', async () => {
+    const help = textOf(data(await bot.ask(slash('help'))));
+    expect(help.split('\n').length).toBeLessThanOrEqual(12);
+    for (const { name, own } of MENU)
+      if (own !== 'help') expect(help).toMatch(new RegExp(`(?:</${name}:\\d+>|/${name})`));
+    expect(help).not.toMatch(/type /i);
+    expect(textOf(data(await bot.ask(slash('help', { command: 'planks' }))))).toContain('floor planks');
+    const german = textOf(data(await bot.ask(slash('help', {}, { locale: 'de' }))));
+    expect(german).toContain('auf Englisch');
+  });
+
+  it('opens earlier answers again, for whoever asked them', async () => {
+    const where = { user: '100000000000000077' };
+    expect(textOf(data(await bot.ask(slash('recent', {}, where))))).toMatch(/haven’t asked anything/);
+    await planks(where);
+    await bot.ask(slash('tape', { sum: '1 ft + 2 in' }, where));
+    const listed = async (): Promise<unknown> => data(await bot.ask(slash('recent', {}, where)));
+    let recent = await listed();
+    // They are kept once they are on their way.
+    while (!labelsOf(recent).includes(HEADLINE)) recent = await listed();
+    const { id, value = '' } = controlOf(recent, HEADLINE);
+    const opened = await bot.ask(pick(id, [value], where));
+    expect([field(opened.body, 'type'), textOf(data(opened)).includes(HEADLINE)]).toEqual([7, true]);
+    expect(textOf(data(await bot.ask(pick(id, [value], { ...where, user: OTHER }))))).toMatch(/is gone/);
+  });
+
+  it('sends an answer to its asker’s messages, and says where those are closed', async () => {
+    const answer = data(await planks());
+    const asked = pressOn(answer, 'Send to my messages');
+    expect([field((await bot.ask(asked)).body, 'type'), textOf((await bot.after(asked, 'edit')).body)]).toEqual([
+      6,
+      expect.stringContaining(CHAT.sent),
+    ]);
+    const sent = await bot.discord.next(({ kind }) => kind === 'post');
+    expect(textOf(sent.body)).toContain(HEADLINE);
+    bot.discord.refuse({ matching: ({ kind }) => kind === 'post', ...refusalOf(403, 50007, 'Cannot send messages') });
+    const again = pressOn(answer, 'Send to my messages');
+    await bot.ask(again);
+    const refused = textOf((await bot.after(again, 'edit')).body);
+    expect(refused).toMatch(/closed to me[\s\S]*Buy 10 cartons/);
+  });
+
+  it.each([
+    ['de', '3,6 x 4,2', /m²/],
+    ['fr', '3,6 x 4,2', /m²/],
+    ['en-GB', '3.6 x 4.2', /m²/],
+    ['en-US', '12 x 14', /sq ft/],
+  ])('reads figures as people do who read Discord in %s', async (locale, room, area) => {
+    const answer = textOf(
+      data(
+        await bot.ask(
+          slash('ask', { question: `area room: ${room}` }, { locale, user: locale.length.toString().repeat(18) }),
+        ),
+      ),
+    );
+    expect(answer).toMatch(area);
+    if (locale === 'de' || locale === 'fr') expect(answer).toMatch(/15,1/);
+  });
+});
+
 describe('an ask that cannot be read', () => {
   it('says what was read, and its form keeps every word typed', async () => {
     const answer = await bot.ask(slash('floor planks', { room: '12 by banana', plank: PLANK, gap: '1/2 in' }));
@@ -156,9 +246,9 @@ describe('an ask that cannot be read', () => {
       plank: PLANK,
       gap: '1/2 in',
       kerf: '1/8 in',
-      mistakes: '5 %',
+      mistakes: '5%',
       pattern: 'half',
-      tax: '8 %',
+      tax: '8%',
     };
     const answer = await bot.ask(slash('floor planks', given));
     const form = await bot.ask(press(idOf(data(answer), 'Fill in a form')));
@@ -170,7 +260,7 @@ describe('an ask that cannot be read', () => {
     const mended = await bot.ask(fill(String(field(data(form), 'custom_id')), typed));
     const form2 = await bot.ask(pick(idOf(data(mended), 'Change a detail'), Object.keys(given).slice(2)));
     const values = list(field(data(form2), 'components')).map((one) => field(field(one, 'component'), 'value'));
-    expect(values).toEqual(['half', '1/2 in', '1/8 in', '5 %', '8 %']);
+    expect(values).toEqual(['half', '1/2 in', '1/8 in', '5%', '8%']);
   });
 
   it('is answered with the suggestion at a press', async () => {
@@ -183,20 +273,28 @@ describe('an ask that cannot be read', () => {
   it('is answered with an example plank at a press, and line 2 names it', async () => {
     const answer = await bot.ask(slash('floor planks', { room: ROOM }));
     const labels = buttonsOf(data(answer)).map(({ label }) => label);
-    expect(labels).toEqual(['Fill in a form', 'Try with an example plank']);
+    expect(labels).toEqual(['Put in my plank', 'Try with an example plank']);
     const tried = await bot.ask(press(idOf(data(answer), 'Try with an example plank')));
     const [headline, second] = textOf(data(tried))
       .split('\n')
       .filter((line) => line.trim() !== '');
     expect(headline).toMatch(/Buy \d+ cartons/);
     expect(second).toMatch(/^With an example plank, not yours: 6 x 48 in, 10 per carton\./);
-    expect(buttonsOf(data(tried)).map(({ label }) => label)).not.toContain('Keep in project');
+    expect(labelsOf(data(tried))).not.toContain('Keep in project');
+    const [own] = buttonsOf(data(tried));
+    expect(own?.label).toBe('Put in my plank');
+    const form = await bot.ask(press(own?.id ?? '', { message: '4712' }));
+    const fields = list(field(data(form), 'components')).map((one) => field(field(one, 'component'), 'custom_id'));
+    expect(fields).toEqual(['plank']);
+    const filled = fill(String(field(data(form), 'custom_id')), { plank: PLANK }, { message: '4712' });
+    const mine = await bot.ask(filled);
+    expect([field(mine.body, 'type'), textOf(data(mine)).includes(HEADLINE)]).toEqual([7, true]);
   });
 
   it('has a form that is nobody else’s', async () => {
     const answer = await bot.ask(slash('floor planks', { room: 'banana', plank: PLANK }));
     const other = await bot.ask(press(idOf(data(answer), 'Fill in a form'), { user: OTHER }));
-    expect(textOf(data(other))).toMatch(/no longer kept, or is not yours/);
+    expect(textOf(data(other))).toMatch(/is gone, or it isn’t yours/);
   });
 });
 
@@ -230,7 +328,7 @@ describe('the message menu', () => {
     const answer = await bot.ask(menu('my bedroom is 12 by 14, how many planks do I need?'));
     expect(textOf(data(answer))).toContain('168 sq ft');
     const missing = await bot.ask(slash('floor planks', { room: '12 by 14' }));
-    const form = await bot.ask(press(idOf(data(missing), 'Fill in a form')));
+    const form = await bot.ask(press(idOf(data(missing), 'Put in my plank')));
     const room = list(field(data(form), 'components')).map((one) => field(one, 'component'));
     expect(
       field(
@@ -242,7 +340,7 @@ describe('the message menu', () => {
 
   it('says so where nothing is asked', async () => {
     expect(textOf(data(await bot.ask(menu('good morning everyone'))))).toContain('Try: ');
-    expect(textOf(data(await bot.ask(menu(''))))).toContain('Nothing to work out');
+    expect(textOf(data(await bot.ask(menu(''))))).toContain('I didn’t understand that');
   });
 
   it('offers an empty form where nothing was read, and nothing made up', async () => {
@@ -256,10 +354,13 @@ describe('the message menu', () => {
 
 describe('the buttons of an answer', () => {
   it('give the laying guide, whole', async () => {
-    const guide = await bot.ask(press(idOf(data(await planks()), 'Laying guide')));
+    const answer = data(await planks());
+    const guide = await bot.ask(press(idOf(answer, 'Laying guide')));
+    expect(field(guide.body, 'type')).toBe(7);
     expect(textOf(data(guide))).toMatch(/Row 1/);
-    expect(flags(guide) & EPHEMERAL).toBe(EPHEMERAL);
     expect([...guide.files.keys()]).toEqual(['answer.txt', 'tables.csv']);
+    const short = await bot.ask(pressOn(data(guide), 'Short answer'));
+    expect([field(short.body, 'type'), textOf(data(short))]).toEqual([7, textOf(answer)]);
   });
 
   it('open every section, and what older buttons open', async () => {
@@ -273,14 +374,13 @@ describe('the buttons of an answer', () => {
     ] as const) {
       const opened = await bot.ask(press(pressed));
       expect(textOf(data(opened))).toMatch(wanted);
-      expect(flags(opened) & EPHEMERAL).toBe(EPHEMERAL);
+      expect(field(opened.body, 'type')).toBe(7);
     }
-    for (const pressed of [idOf(answer, 'More'), `parts:${id}`]) {
-      const opening = press(pressed);
+    for (const opening of [pressOn(answer, 'Everything'), press(`parts:${id}`)]) {
       await bot.ask(opening);
       expect((await bot.after(opening, 'edit')).files.get('answer.txt')?.toString()).toMatch(/Row 1|Laying guide/);
     }
-    expect(textOf(data(await bot.ask(press(`open:${id}:rowz`))))).toMatch(/no longer kept/);
+    expect(textOf(data(await bot.ask(press(`open:${id}:rowz`))))).toMatch(/answer is gone/);
   });
 
   it('ask the choice of an open question, in its place', async () => {
@@ -298,15 +398,21 @@ describe('the buttons of an answer', () => {
     expect(field(chosen.body, 'type')).toBe(7);
     expect(textOf(data(chosen))).toContain('1\' 2"');
     const gone = await own.ask(press(idOf(asked, '1 ft + 2 in').replace(':0', ':7')));
-    expect(textOf(data(gone))).toMatch(/no longer kept/);
+    expect(textOf(data(gone))).toMatch(/answer is gone/);
     await own.close();
   });
 
   it('ask the next ask, and another pattern', async () => {
     const answer = data(await planks());
-    expect(textOf(data(await bot.ask(press(idOf(answer, 'Turn the rows')))))).toMatch(/Buy \d+ cartons/);
-    const other = await bot.ask(pick(idOf(answer, 'Other pattern'), ['0']));
-    expect(textOf(data(other))).toMatch(/Buy \d+ cartons/);
+    const turned = await bot.ask(press(idOf(answer, 'Turn the rows')));
+    expect([field(turned.body, 'type'), textOf(data(turned))]).toEqual([7, expect.stringMatching(/Buy \d+ cartons/)]);
+    const back = await bot.ask(pressOn(data(turned), 'Back'));
+    expect([field(back.body, 'type'), textOf(data(back))]).toEqual([7, textOf(answer)]);
+    const other = await bot.ask(pressOn(answer, 'Lay it half'));
+    expect([field(other.body, 'type'), textOf(data(other))]).toEqual([7, expect.stringMatching(/Buy \d+ cartons/)]);
+    // What a list of an older message says.
+    const older = idOf(answer, 'Turn the rows').replace(/^ask(:[^:]+):.*/, 'pick$1:0');
+    expect(textOf(data(await bot.ask(pick(older, ['0']))))).toMatch(/Buy \d+ cartons/);
   });
 
   it('change a detail by a form that holds the rest', async () => {
@@ -319,27 +425,54 @@ describe('the buttons of an answer', () => {
     expect(textOf(data(answer))).toMatch(/cartons \(\d+ planks\)/);
   });
 
+  it('leave a long guide in its message, a part at a time', async () => {
+    const rooms = Array.from({ length: 5 }, (_, i) => `room ${'ABCDEFGH'.charAt(i)}: ${10 + i} x 14 ft`).join('; ');
+    const guide = data(await bot.ask(slash('floor guides', { room: rooms, plank: PLANK })));
+    const pages = [textOf(guide)];
+    let shown = guide;
+    for (;;) {
+      const next = labelsOf(shown).find((label) => label.startsWith('Next: part'));
+      if (next === undefined) break;
+      const turned = await bot.ask(pressOn(shown, next));
+      expect(field(turned.body, 'type')).toBe(7);
+      shown = data(turned);
+      pages.push(textOf(shown));
+    }
+    expect(pages.length).toBeGreaterThan(1);
+    for (let i = 1; i <= 5; i++) expect(pages.join('\n')).toContain(`room ${'ABCDEFGH'.charAt(i - 1)}`);
+  });
+
   it('show the answer to the channel, where others may press its buttons, and not before', async () => {
     const answer = data(await planks());
     const safety = idOf(answer, 'Safety');
     const before = await bot.ask(press(safety, { user: OTHER }));
-    expect(textOf(data(before))).toMatch(/no longer kept, or is not yours/);
+    expect(textOf(data(before))).toMatch(/is gone, or it isn’t yours/);
     const stolen = await bot.ask(press(idOf(answer, 'Show to channel'), { user: OTHER }));
-    expect(textOf(data(stolen))).toMatch(/no longer kept, or is not yours/);
+    expect(textOf(data(stolen))).toMatch(/is gone, or it isn’t yours/);
     const requested = press(idOf(answer, 'Show to channel'));
     const shown = await bot.ask(requested);
-    expect([field(shown.body, 'type'), flags(shown) & EPHEMERAL]).toEqual([4, 0]);
-    expect(textOf(data(shown))).toContain(HEADLINE);
-    expect(buttonsOf(data(shown)).map(({ label }) => label)).not.toContain('Show to channel');
-    const other = await bot.ask(press(safety, { user: OTHER }));
+    // Its own message loses the button, then everybody sees it.
+    expect(field(shown.body, 'type')).toBe(7);
+    expect(labelsOf(data(shown))).not.toContain('Show to channel');
+    const seen = (await bot.after(requested, 'follow-up')).body;
+    expect(Number(field(seen, 'flags')) & EPHEMERAL).toBe(0);
+    expect(textOf(seen)).toMatch(/^-# <@100000000000000001> asked: 12' x 14' · 6 x 48 in, 10 per carton/);
+    expect(textOf(seen)).toContain(HEADLINE);
+    expect(labelsOf(seen)).not.toContain('Show to channel');
+    const other = await bot.ask(press(safety, { user: OTHER, shown: true }));
     expect(textOf(data(other))).toContain('Safety');
-    expect(flags(other) & EPHEMERAL).toBe(EPHEMERAL);
+    expect([field(other.body, 'type'), flags(other) & EPHEMERAL]).toEqual([4, EPHEMERAL]);
+    // Once is enough.
+    const again = press(idOf(answer, 'Show to channel'));
+    expect(field((await bot.ask(again)).body, 'type')).toBe(7);
+    await bot.ask(slash('tape', { sum: '1 ft' }));
+    expect(bot.discord.captured.filter(({ token, kind }) => token === again.token && kind === 'follow-up')).toEqual([]);
   });
 
   it('ask the channel which of the planks compared', async () => {
     const planks = 'oak: 6 x 48 in, 10 per carton, $45 a carton; ash: 7 x 48 in, 8 per carton, $52 a carton';
     const answer = await bot.ask(slash('floor compare', { room: ROOM, planks }));
-    const poll = data(await bot.ask(press(idOf(data(answer), 'Ask the channel'))));
+    const poll = data(await bot.ask(pressOn(data(answer), 'Ask the channel')));
     expect(field(field(field(poll, 'poll'), 'question'), 'text')).toBe('Which floor?');
     expect(list(field(field(poll, 'poll'), 'answers'))).toHaveLength(2);
     expect(field(poll, 'flags')).toBeUndefined();
@@ -347,10 +480,10 @@ describe('the buttons of an answer', () => {
 
   it('that were never ours, or are gone, are answered', async () => {
     for (const id of ['whatever', 'ask:AAAAAAAAAAA:0', 'fix:AAAAAAAAAAA', 'mend:AAAAAAAAAAA', 'show:', 'parts:x:y']) {
-      expect(textOf(data(await bot.ask(press(id))))).toMatch(/no longer kept, or is not yours[\s\S]*\/floor planks/);
+      expect(textOf(data(await bot.ask(press(id))))).toMatch(/is gone, or it isn’t yours[\s\S]*\/ask/);
     }
     const answer = data(await planks());
     const wrong = idOf(answer, 'Turn the rows').replace(/\d+$/, '99');
-    expect(textOf(data(await bot.ask(press(wrong))))).toMatch(/no longer kept/);
+    expect(textOf(data(await bot.ask(press(wrong))))).toMatch(/answer is gone/);
   });
 });

@@ -7,8 +7,8 @@ import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
-import { press, slash, typing } from './interactions.ts';
-import { buttonsOf, field, textOf } from './json-field.ts';
+import { pick, slash, typing } from './interactions.ts';
+import { controlOf, field, textOf } from './json-field.ts';
 import { type Stage, stage } from './stage.ts';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');
@@ -118,7 +118,8 @@ describe('an interaction by HTTP', () => {
     const sent = await bot().discord.next(({ token }) => token === interaction.token);
     const message = field(sent.body, 'data');
     expect(textOf(message)).toContain('Buy 10 cartons');
-    const plan = press(buttonsOf(message).find(({ label }) => label === 'Plan')?.id ?? '');
+    const { id, value = '' } = controlOf(message, 'Plan');
+    const plan = pick(id, [value]);
     bot().discord.know(plan);
     await send(plan);
     const opened = await bot().discord.next(({ token, kind }) => token === plan.token && kind === 'edit');

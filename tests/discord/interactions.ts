@@ -28,6 +28,10 @@ export interface Where {
   readonly fileBytes?: number;
   /** What the component or form belongs to. */
   readonly message?: string;
+  /** Whether others see that message too. */
+  readonly shown?: boolean;
+  /** The language of the person. */
+  readonly locale?: string;
 }
 
 /** A slash command: `name` with its group before it, and the texts of its options. */
@@ -36,11 +40,11 @@ export function slash(name: string, given: Readonly<Record<string, string>> = {}
 }
 
 /** Typing in an option of a slash command. */
-export function typing(name: string, option: string, typed: string): APIInteraction {
+export function typing(name: string, option: string, typed: string, where: Where = {}): APIInteraction {
   return interaction(
     InteractionType.ApplicationCommandAutocomplete,
     commandData(name, { [option]: typed }, option),
-    {},
+    where,
   );
 }
 
@@ -136,7 +140,7 @@ function interaction(type: InteractionType, data: object, where: Where): APIInte
     context,
     channel_id: '500',
     channel: { id: '500', type: guild ? 0 : 1, ...(guild ? {} : { recipients: [user], last_message_id: null }) },
-    locale: 'en-US',
+    locale: where.locale ?? 'en-US',
     entitlements: [],
     authorizing_integration_owners: { '1': id },
     attachment_size_limit: fileBytes,
@@ -149,7 +153,9 @@ function interaction(type: InteractionType, data: object, where: Where): APIInte
           member: { ...member, permissions: '0' },
         }
       : { user }),
-    ...(where.message === undefined ? {} : { message: message(where.message, APPLICATION, '') }),
+    ...(where.message === undefined
+      ? {}
+      : { message: { ...message(where.message, APPLICATION, ''), flags: where.shown ? 0 : 64 } }),
   };
   // What Discord sends is wider than the union of types says of a test's small pieces.
   return whole as unknown as APIInteraction;

@@ -6,7 +6,7 @@ import { type WebSocket, WebSocketServer } from 'ws';
 import { field } from './json-field.ts';
 
 export interface FakeGateway {
-  dispatch(interaction: unknown): void;
+  dispatch(data: unknown, event?: string): void;
   drop(code: number): void;
   readonly connections: readonly string[];
   connected(count: number): Promise<void>;
@@ -48,9 +48,9 @@ export function fakeGateway(server: Server, address: () => string): FakeGateway 
   });
   return {
     connections,
-    dispatch(interaction) {
+    dispatch(data, name = 'INTERACTION_CREATE') {
       sequence += 1;
-      const event = { t: 'INTERACTION_CREATE', s: sequence, d: interaction };
+      const event = { t: name, s: sequence, d: data };
       events.push(event);
       // Only as many as a lost connection could miss.
       if (events.length > 100) events.shift();

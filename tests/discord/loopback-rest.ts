@@ -6,7 +6,7 @@ import { type PayloadKind, payloadFlaws } from './payload-flaws.ts';
 
 /** One request that came. */
 export interface Captured {
-  readonly kind: PayloadKind | 'read' | 'delete';
+  readonly kind: PayloadKind | 'read' | 'delete' | 'direct' | 'typing' | 'take away';
   readonly method: string;
   readonly path: string;
   readonly body: unknown;
@@ -14,6 +14,9 @@ export interface Captured {
   /** The interaction's token, where it is about one. */
   readonly token?: string;
 }
+
+/** Requests with something that people see. */
+const PAYLOADS: readonly PayloadKind[] = ['callback', 'edit', 'follow-up', 'command', 'post', 'change'];
 
 /** How a request is refused. */
 export interface Refusal {
@@ -74,8 +77,9 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
   };
 
   const check = (one: Captured): void => {
-    if (!checked || one.kind === 'read' || one.kind === 'delete') return;
-    const found = payloadFlaws(one.kind, one.body, [...one.files.keys()]);
+    const kind = PAYLOADS.find((known) => known === one.kind);
+    if (!checked || !kind) return;
+    const found = payloadFlaws(kind, one.body, [...one.files.keys()]);
     flaws.push(...found.map((flaw) => `${one.kind}: ${flaw}`));
   };
 
@@ -98,6 +102,12 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
       return query.get('with_response') === 'true'
         ? { status: 200, json: { interaction: { id: interaction.id }, resource: { type: 4, message } } }
         : { status: 204 };
+    }
+    if (one.kind === 'direct') return { status: 200, json: { id: '501', type: 1 } };
+    if (one.kind === 'typing' || one.kind === 'take away') return { status: 204 };
+    if (one.kind === 'post' || one.kind === 'change') {
+      const made = messageOf(one.body);
+      return { status: 200, json: one.kind === 'post' ? made : { ...Object(made), id: parts.at(-1) } };
     }
     if (one.kind === 'edit' || one.kind === 'follow-up') {
       if (!interaction?.answered) return refusalOf(404, 10015, 'Unknown Webhook');
@@ -177,6 +187,11 @@ function kindOf(method: string, path: string): Captured['kind'] | undefined {
   if (method === 'POST' && /^\/interactions\/\d+\/[^/]+\/callback$/.test(path)) return 'callback';
   if (method === 'PATCH' && /^\/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(path)) return 'edit';
   if (method === 'POST' && /^\/webhooks\/\d+\/[^/]+$/.test(path)) return 'follow-up';
+  if (method === 'POST' && path === '/users/@me/channels') return 'direct';
+  if (method === 'POST' && /^\/channels\/\d+\/typing$/.test(path)) return 'typing';
+  if (method === 'POST' && /^\/channels\/\d+\/messages$/.test(path)) return 'post';
+  if (method === 'PATCH' && /^\/channels\/\d+\/messages\/\d+$/.test(path)) return 'change';
+  if (method === 'DELETE' && /^\/channels\/\d+\/messages\/\d+$/.test(path)) return 'take away';
   if (!/^\/applications\/\d+\/(?:guilds\/\d+\/)?commands/.test(path)) return undefined;
   if (method === 'POST') return 'command';
   return method === 'DELETE' ? 'delete' : 'read';

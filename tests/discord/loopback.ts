@@ -15,6 +15,8 @@ export interface Loopback {
   readonly flaws: readonly string[];
   /** Makes an interaction known and sends it over the gateway, `times` over. */
   dispatch(interaction: APIInteraction, times?: number): void;
+  /** Sends an event about a message over the gateway. */
+  message(event: 'CREATE' | 'UPDATE' | 'DELETE', data: unknown): void;
   /** Makes an interaction known without sending it: it comes by HTTP. */
   know(interaction: APIInteraction): void;
   /** The next requests that match, in order, once they have come; those already taken are not given again. */
@@ -59,6 +61,7 @@ export async function discordLoopback(terms: RestTerms = { check: true, keep: 20
       rest.know(interaction);
       for (let sent = 0; sent < times; sent++) gateway.dispatch(interaction);
     },
+    message: (event, data) => gateway.dispatch(data, `MESSAGE_${event}`),
     know: rest.know,
     next: rest.next,
     onRequest: rest.onRequest,

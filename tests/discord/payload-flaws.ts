@@ -2,7 +2,7 @@
 
 import { field, list } from './json-field.ts';
 
-export type PayloadKind = 'callback' | 'edit' | 'follow-up' | 'command';
+export type PayloadKind = 'callback' | 'edit' | 'follow-up' | 'command' | 'post' | 'change';
 
 const V2 = 1 << 15;
 
@@ -34,6 +34,8 @@ function schemaOf(kind: PayloadKind, body: unknown): Schema {
 function schemaName(kind: PayloadKind, type: unknown): string {
   if (kind === 'edit') return 'IncomingWebhookUpdateRequestPartialSchema';
   if (kind === 'follow-up') return 'IncomingWebhookRequestPartialSchema';
+  if (kind === 'post') return 'MessageCreateRequestSchema';
+  if (kind === 'change') return 'MessageEditRequestPartialSchema';
   if (kind === 'command') return 'ApplicationCommandCreateRequestSchema';
   if (type === 8) return 'ApplicationCommandAutocompleteCallbackRequestSchema';
   if (type === 9) return 'ModalInteractionCallbackRequestSchema';
@@ -151,7 +153,7 @@ function charactersOf(command: unknown): number {
 
 /** A component and all within it, but not the options of a select or the items of a gallery. */
 function nested(component: unknown): readonly unknown[] {
-  const inner = field(component, 'component');
-  const within = [...list(field(component, 'components')), ...(inner === undefined ? [] : [inner])];
+  const single = [field(component, 'component'), field(component, 'accessory')].filter((one) => one !== undefined);
+  const within = [...list(field(component, 'components')), ...single];
   return [component, ...within.flatMap(nested)];
 }

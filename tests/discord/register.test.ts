@@ -4,7 +4,9 @@ import type { APIApplicationCommand } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';
+import { slashOf } from '../../src/platforms/discord/interaction.ts';
 import { COMMAND_CHARACTERS } from '../../src/platforms/discord/limits.ts';
+import { MENU } from '../../src/platforms/discord/menu.ts';
 import {
   charactersOf,
   differenceOf,
@@ -28,21 +30,49 @@ describe('the menus', () => {
     expect(command).toMatchObject({ integration_types: [0, 1], contexts: [0, 1, 2] });
   });
 
-  it('hold every command and every option', () => {
-    const found = all.flatMap((command) => {
-      const options = list(field(command, 'options'));
-      const subs = options.filter((option) => field(option, 'type') === 1);
-      if (field(command, 'type') === 3) return [];
-      if (subs.length === 0) return [[command.name, options.map((option) => field(option, 'name'))]];
-      return subs.map((sub) => [
-        `${command.name} ${String(field(sub, 'name'))}`,
-        list(field(sub, 'options')).map((option) => field(option, 'name')),
-      ]);
-    });
-    const wanted = listed(commands).map(
-      (command) => [fullName(command), optionsOf(command).map(({ name }) => name)] as const,
-    );
-    expect(new Map(found.map(([name, options]) => [String(name), options]))).toEqual(new Map(wanted));
+  it('have at most twenty entries, each option of a command, and none named do', () => {
+    expect(all.length).toBeLessThanOrEqual(20);
+    for (const { name, command: wanted, renamed = {} } of MENU) {
+      const entry = all.find((one) => one.name === name);
+      const options = list(field(entry, 'options')).map((option) => String(field(option, 'name')));
+      expect(options).not.toContain('do');
+      const command = commands.find((one) => fullName(one) === wanted);
+      expect(command === undefined).toBe(wanted === undefined);
+      if (command) expect(options).toEqual(optionsOf(command).map((option) => renamed[option.name] ?? option.name));
+      // As it comes back, each option is the command's own again.
+      const typed = options.map((option) => ({ type: 3, name: option, value: option }) as const);
+      const slash = slashOf(name, typed, commands);
+      if (command && slash) expect(Object.keys(slash.given)).toEqual(optionsOf(command).map((option) => option.name));
+    }
+  });
+
+  it('bring back what an older menu still has', () => {
+    for (const command of listed(commands)) {
+      const sub = command.group && [{ type: 1, name: command.name, options: [{ type: 3, name: 'do', value: 'x' }] }];
+      const slash = slashOf(
+        command.group ?? command.name,
+        (sub || [{ type: 3, name: 'do', value: 'x' }]) as never,
+        commands,
+      );
+      expect(slash).toMatchObject({ command, given: { do: 'x' } });
+    }
+  });
+
+  it('speak four more languages, each name once and as Discord takes it', () => {
+    const entries = all.filter(({ type }) => type === 1);
+    for (const language of ['es-ES', 'es-419', 'de', 'fr', 'pt-BR'] as const) {
+      const names = entries.map((entry) => entry.name_localizations?.[language] ?? '');
+      expect(new Set(names).size).toBe(entries.length);
+      for (const name of names) {
+        expect(name).toMatch(/^[-_\p{L}\p{N}]{1,32}$/u);
+        expect(name).toBe(name.toLowerCase());
+      }
+      for (const entry of entries) {
+        const said = ('description_localizations' in entry && entry.description_localizations?.[language]) || '';
+        expect(said.length).toBeGreaterThan(10);
+        expect(said.length).toBeLessThanOrEqual(100);
+      }
+    }
   });
 
   it('find what is planted wrong', () => {
@@ -103,7 +133,6 @@ describe('registration', () => {
       version: '1',
       application_id: APPLICATION,
       default_member_permissions: null,
-      name_localizations: null,
       nsfw: false,
       contexts: [2, 1, 0],
     }));

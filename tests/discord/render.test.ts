@@ -11,10 +11,11 @@ import { render, renderSections } from '../../src/platforms/discord/render.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
+import { SECTION_TITLES } from '../../src/text/brief-text.ts';
 import { CHAT } from '../../src/text/chat-text.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';
-import { buttonsOf, field, list, textOf } from './json-field.ts';
+import { allIn, buttonsOf, field, labelsOf, list, textOf } from './json-field.ts';
 import { payloadFlaws } from './payload-flaws.ts';
 
 const PNG = Buffer.from('picture');
@@ -61,7 +62,7 @@ async function flawsOf(messages: readonly DiscordMessage[], reply: Reply): Promi
     long: false,
   }));
   const rows = answerRows(reply, { id: 'AAAAAAAAAAA', showable: true, fields });
-  const sent = await outgoing(messages, rows, drawn);
+  const sent = await outgoing(messages, { below: rows }, drawn);
   return sent.flatMap(({ components, attachments, files }) => {
     const body = { components, attachments, allowed_mentions: { parse: [] }, flags: 1 << 15 };
     return payloadFlaws(
@@ -125,7 +126,7 @@ describe('any reply', () => {
         for (const { id } of [...sectionsOf(any), { id: 'more' }])
           expect(await flawsOf(renderSections(any, id) ?? messages, any)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
@@ -157,11 +158,17 @@ describe('any reply', () => {
   });
 
   it('holds a low picture itself, and a high one under its button', () => {
-    const low: Reply = { ...plain, blocks: [{ kind: 'picture', drawing }] };
+    const wide = { ...drawing, height: 80 };
+    const low: Reply = { ...plain, blocks: [{ kind: 'picture', drawing: wide }] };
     const high: Reply = { ...plain, blocks: [{ kind: 'picture', drawing: { ...drawing, width: 40 } }], lines: LINES };
     const labels = (of: Reply) => buttonsOf({ components: answerRows(of, OFFERING) }).map(({ label: said }) => said);
-    expect([render(low)[0]?.files, labels(low)]).toEqual([[expect.objectContaining({ drawing })], ['Show to channel']]);
-    expect([render(high)[0]?.files, labels(high)]).toEqual([[], ['Plan', 'Show to channel']]);
+    expect([render(low)[0]?.files, labels(low)]).toEqual([
+      [expect.objectContaining({ drawing: wide })],
+      ['Show to channel', CHAT.send],
+    ]);
+    expect([render(high)[0]?.files, labels(high)]).toEqual([[], ['Show to channel', 'Plan', CHAT.send]]);
+    const tall: Reply = { ...plain, blocks: [{ kind: 'picture', drawing: { ...drawing, height: 101 } }] };
+    expect(render(tall)[0]?.files).toEqual([]);
     expect(renderSections(high, 'plan')?.[0]?.files).toHaveLength(1);
   });
 
@@ -172,13 +179,22 @@ describe('any reply', () => {
       expect(read(render({ ...plain, blocks: [steps], opens }))).toMatch(/^### Buy[\s\S]*Cut the board\./);
   });
 
-  it('has at most five section buttons, work first, and More opens all', async () => {
+  it('has at most six controls, one of them the next step, and everything within them', async () => {
     const planks = await replyTo(`planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`);
-    const [row] = answerRows(planks, OFFERING);
-    const labels = buttonsOf({ components: [row] }).map(({ label: said }) => said);
-    expect(labels).toHaveLength(5);
-    expect([labels[0], labels.at(-1)]).toEqual(['Laying guide', 'More']);
-    for (const wanted of ['Plan', 'Safety']) expect(labels).toContain(wanted);
+    const fields = ['room', 'plank'].map((option) => ({
+      option,
+      label: option,
+      summary: 's',
+      example: 'e',
+      long: false,
+    }));
+    const rows = { components: answerRows(planks, { ...OFFERING, fields }) };
+    const buttons = buttonsOf(rows).map(({ label: said }) => said);
+    expect(buttons).toEqual(['Laying guide', 'Safety', 'Turn the rows', 'Show to channel', CHAT.moreList, CHAT.change]);
+    expect(allIn(rows).filter((one) => field(one, 'style') === 1)).toHaveLength(1);
+    const sections = sectionsOf(planks).map(({ id }) => (id === 'rows' ? 'Laying guide' : SECTION_TITLES[id]));
+    for (const wanted of [...sections, ...planks.actions.map(({ label: said }) => said), 'Everything'])
+      expect(labelsOf(rows)).toContain(wanted);
     const all = whole(renderSections(planks, 'more') ?? []);
     for (const { text: said } of planks.cautions) expect(all).toContain(bare(said));
   });
@@ -242,7 +258,7 @@ describe('problems, refusals and faults', () => {
           expect(await flawsOf(render({ problems: [first, ...rest] }), plain)).toEqual([]);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
     const refusal = { why: 'w', call: 'c', cautions: [{ topic: 't', text: 'Do not cut.' }], data: unsafe('structure') };
     expect(read(render(refusal))).toMatch(/not safe[\s\S]*Do not cut\./);

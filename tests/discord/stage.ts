@@ -5,11 +5,12 @@ import { commands } from '../../commands/all.ts';
 import type { Command } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Ports, Request } from '../../src/chat/ports.ts';
-import { suggest } from '../../src/chat/suggest.ts';
+import { suggestRead } from '../../src/chat/suggest.ts';
 import { makeFile } from '../../src/documents/make.ts';
 import { toPng } from '../../src/drawing/png.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import { type DiscordSettings, type Running, startDiscord } from '../../src/platforms/discord/start.ts';
+import { preferencesIn } from '../../src/platforms/discord/types.ts';
 import type { KeyValueStore } from '../../src/storage/types.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { discordLoopback, type Loopback } from './loopback.ts';
@@ -62,11 +63,16 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
       over: staged.over?.(milliseconds) ? Promise.resolve() : new Promise<void>(() => {}),
       cancel: () => {},
     }),
-    suggest: (asker, command, option, typed) =>
-      suggest(asker, { command, option, commands: list, preferences: DEFAULT_PREFERENCES }, typed, {
-        fault,
-        ...staged.ports,
-      }),
+    suggest: ({ asker, locale }, command, option, typed) =>
+      suggestRead(
+        asker,
+        { command, option, commands: list, preferences: preferencesIn(locale, DEFAULT_PREFERENCES) },
+        typed,
+        {
+          fault,
+          ...staged.ports,
+        },
+      ),
   });
   if (staged.settings?.publicKey === undefined) await discord.connected(1);
   const after = (interaction: APIInteraction, kind: Captured['kind']) =>

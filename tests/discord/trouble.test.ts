@@ -1,5 +1,6 @@
 /** What goes wrong on the way: slow sums, rate limits, lost connections, expired tokens, deleted messages, deliveries twice over. */
 
+import { GatewayIntentBits } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { toPng } from '../../src/drawing/png.ts';
@@ -95,11 +96,11 @@ describe('a sum that takes long', () => {
     });
     const interaction = requested();
     const first = await bot.ask(interaction);
-    expect(textOf(data(first))).toMatch(/A first count\.[\s\S]*Still being worked on/);
+    expect(textOf(data(first))).toMatch(/A first count\.[\s\S]*Still working on/);
     go();
     const edit = await bot.after(interaction, 'edit');
     expect(textOf(edit.body)).toContain(HEADLINE);
-    expect(textOf(edit.body)).not.toContain('Still being worked on');
+    expect(textOf(edit.body)).not.toContain('Still working on');
     expect(edit.files.size).toBe(1);
   });
 
@@ -209,8 +210,8 @@ describe('an answer that cannot be delivered', () => {
     await bot.ask(other);
     const next = tape();
     await bot.ask(next);
-    const [word, brought] = [await bot.after(next, 'follow-up'), await bot.after(next, 'follow-up')];
-    expect(textOf(word.body)).toContain('did not reach you');
+    const brought = await bot.after(next, 'follow-up');
+    expect(textOf(brought.body)).toContain('didn’t reach you');
     expect(textOf(brought.body)).toContain(HEADLINE);
     const safety = buttonsOf(brought.body).find(({ label }) => label === 'Safety');
     expect(textOf(data(await bot.ask(press(safety?.id ?? ''))))).toContain('Safety');
@@ -229,7 +230,7 @@ describe('an answer that cannot be delivered', () => {
     await bot.discord.next(({ kind }) => kind === 'edit');
     const next = tape();
     await bot.ask(next);
-    expect(textOf((await bot.after(next, 'follow-up')).body)).toContain('did not reach you');
+    expect(textOf((await bot.after(next, 'follow-up')).body)).toContain('didn’t reach you');
   });
 
   it('comes as a message of its own when the one to edit was deleted', async () => {
@@ -248,7 +249,7 @@ describe('an answer that cannot be delivered', () => {
     await bot.ask(interaction);
     const plain = await bot.discord.next(({ token, kind }) => token === interaction.token && kind === 'callback');
     expect(textOf(data(plain))).toContain(HEADLINE);
-    expect(plain.files.get('answer.txt')?.toString()).toContain('Take care');
+    expect(plain.files.get('answer.txt')?.toString()).toContain('Safety');
     expect(bot.faults).toHaveLength(1);
   });
 
@@ -280,16 +281,21 @@ describe('an answer meant for the channel', () => {
     expect(buttonsOf(data(answered)).map(({ label }) => label)).toEqual(['Details', 'Sources']);
     // Kept at the latest once its asker is answered again.
     await bot.ask(tape());
-    const pressed = await bot.ask(press(buttonsOf(data(answered))[1]?.id ?? '', { user: OTHER }));
+    const pressed = await bot.ask(press(buttonsOf(data(answered))[1]?.id ?? '', { user: OTHER, shown: true }));
     expect(textOf(data(pressed))).toContain('Sources');
   });
 });
 
 describe('the client', () => {
-  it('asks for no intents, remembers nobody, and runs the shards it is told', async () => {
+  it('asks for no privileged intents, remembers nobody, and runs the shards it is told', async () => {
     const client = clientOf({ shards: { first: 2, last: 4, of: 8 } });
     const { intents, shards, shardCount, allowedMentions } = client.options;
-    expect([intents.bitfield, shards, shardCount, allowedMentions]).toEqual([0, [2, 3, 4], 8, { parse: [] }]);
+    expect([intents.bitfield, shards, shardCount, allowedMentions]).toEqual([
+      GatewayIntentBits.GuildMessages | GatewayIntentBits.DirectMessages,
+      [2, 3, 4],
+      8,
+      { parse: [] },
+    ]);
     await client.destroy();
     const bot = await started();
     await bot.ask(tape());
@@ -316,7 +322,7 @@ describe('pictures', () => {
     });
     const answered = await bot.ask(requested());
     expect(textOf(data(answered))).toContain(HEADLINE);
-    expect(textOf(data(answered))).toMatch(/could not be drawn/);
+    expect(textOf(data(answered))).toMatch(/couldn’t be drawn/);
     expect(bot.faults.map(String)).toEqual(['Error: no renderer']);
   });
 
@@ -334,13 +340,13 @@ describe('pictures', () => {
     const first = await bot.ask(interaction);
     expect(first.files.size).toBe(0);
     expect(textOf(data(first))).toContain(HEADLINE);
-    expect(textOf(data(first))).toContain('Still being worked on');
-    expect(textOf(data(first))).not.toContain('could not be drawn');
+    expect(textOf(data(first))).toContain('Still working on');
+    expect(textOf(data(first))).not.toContain('couldn’t be drawn');
     go();
     const whole = await bot.after(interaction, 'edit');
     expect(whole.files.size).toBe(1);
     expect(textOf(whole.body)).toContain(HEADLINE);
-    expect(textOf(whole.body)).not.toContain('Still being worked on');
+    expect(textOf(whole.body)).not.toContain('Still working on');
     expect(bot.faults).toEqual([]);
   });
 });
@@ -364,6 +370,6 @@ async function* slowly(): AsyncGenerator<Answer> {
 }
 
 async function lastEdit(bot: Stage, first: Captured): Promise<Captured> {
-  if (!textOf(first.body).includes('Still being worked on')) return first;
+  if (!textOf(first.body).includes('Still working on')) return first;
   return bot.discord.next(({ kind, token }) => kind === 'edit' && token === first.token);
 }

@@ -44,21 +44,55 @@ async function textsOf(pdf: Uint8Array): Promise<readonly string[]> {
 }
 
 describe('a PDF', () => {
-  test('says everything that the replies say, sheet by sheet, cautions on the first page of each', async () => {
+  test('says everything that the replies say, sheet by sheet, and on each what can hurt there', async () => {
     const pages = (await textsOf(await makeFile(sheets, { form: 'pdf' }))).map(bare);
+    const all = pages.join('');
     const starts = sheets.sheets.map(({ title, reply }) =>
-      pages.findIndex((page) => page.startsWith(bare(`${title}${reply.headline}`))),
+      pages.findLastIndex((page) => page.includes(bare(`${title}${reply.headline}`))),
     );
     expect(starts).not.toContain(-1);
-    sheets.sheets.forEach(({ title, reply }, i) => {
-      const own = pages.slice(starts[i], starts[i + 1]).join('');
-      for (const word of reply.blocks.flatMap(wordsOf)) expect(inOrder(own, word), `${title}: ${word}`).toBe(true);
-      for (const { text } of reply.cautions) expect(pages[starts[i] ?? 0], title).toContain(bare(text));
+    sheets.sheets.forEach(({ key, title, reply }, i) => {
+      const own = pages.slice(starts[i], (starts[i + 1] ?? pages.length) + 1).join('');
+      for (const block of reply.blocks) {
+        // The same steps of several rooms are printed once, before the rooms.
+        const place = block.kind === 'steps' ? all : own;
+        for (const word of wordsOf(block)) expect(inOrder(place, word), `${title}: ${word}`).toBe(true);
+      }
+      for (const { text, brief = text } of reply.cautions) {
+        expect(all, title).toContain(bare(text));
+        if (key !== 'shopping')
+          expect(own.includes(bare(text)) || own.includes(bare(brief)), `${title}: ${text}`).toBe(true);
+      }
     });
     pages.forEach((page, i) => {
       expect(page).toContain(bare(`${i + 1} of ${pages.length}`));
       expect(page).toContain(bare('Upstairs flat · 21 Nov 2026'));
     });
+  }, 30_000);
+
+  test.each(['letter', 'a4'] as const)(
+    'of a small flat takes at most 14 pages of %s, a room’s plan beside its rows where they fit',
+    async (paper) => {
+      const pages = (await textsOf(await makeFile(sheets, { form: 'pdf', paper }))).map(bare);
+      expect(pages.length).toBeLessThanOrEqual(14);
+      for (const room of ['hall', 'bay', 'bedroom', 'closet']) {
+        const both = pages.filter((page) => page.includes(`${room}:plan`) && page.includes(`Layingguide:${room}`));
+        expect([room, both.length]).toEqual([room, 1]);
+      }
+    },
+    30_000,
+  );
+
+  test('of one room alone has every caution in full, each at the step it belongs to', async () => {
+    const [guide] = sheets.sheets.filter(({ key }) => key === 'guide');
+    if (!guide) throw new Error('no guide');
+    const alone: Sheets = { ...sheets, sheets: [guide] };
+    const all = (await textsOf(await makeFile(alone, { form: 'pdf' }))).map(bare).join('');
+    for (const { text } of guide.reply.cautions) expect(all).toContain(bare(text));
+    const steps = guide.reply.blocks.flatMap((block) => (block.kind === 'steps' ? block.steps : []));
+    const cut = all.indexOf(bare(steps.find((step) => step.includes('before you cut')) ?? '?'));
+    expect(cut).toBeGreaterThan(0);
+    expect(all.indexOf(bare('Saw: guard on'))).toBeGreaterThan(cut);
   }, 30_000);
 
   test('is the same for the same sheets, has a title and a language, and comes on either paper', async () => {

@@ -105,7 +105,7 @@ describe('random rooms', () => {
           if (room) check(planOf([region(room.name, room.outline)], angle, board), IMPERIAL);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 });

@@ -1,10 +1,8 @@
 /** Figures on openings, fixtures, transitions and stairs, against codes and standards and against the product's own rules. */
 
 import { describe, expect, it, test } from 'vitest';
-import { FIXTURES_QUOTED } from '../../src/figures/handbook-fixtures.ts';
-import { OPENINGS_QUOTED } from '../../src/figures/handbook-openings.ts';
-import { PLANK_DIRECTION_QUOTED } from '../../src/figures/handbook-plank-direction.ts';
-import { TRANSITIONS_QUOTED } from '../../src/figures/handbook-transitions.ts';
+import { FIXTURES_QUOTED, OPENINGS_QUOTED, TRANSITIONS_QUOTED } from '../../src/figures/handbook-edges-figures.ts';
+import { PLANK_DIRECTION_QUOTED } from '../../src/figures/handbook-laying-figures.ts';
 import { ALIKE_RISERS, LEVEL_FLOORS, TRIP } from '../../src/figures/trim-figures.ts';
 import { inches } from '../../src/units/length.ts';
 import { figureNumbers } from './figure-numbers.ts';

@@ -9,11 +9,13 @@ import {
   SHORTEST_END,
   STAGGER,
 } from '../../src/figures/floor-figures.ts';
-import { BUYING_QUOTED } from '../../src/figures/handbook-buying.ts';
-import { EXPANSION_QUOTED } from '../../src/figures/handbook-expansion.ts';
-import { LAYING_QUOTED } from '../../src/figures/handbook-laying.ts';
-import { PLANK_DIRECTION_QUOTED } from '../../src/figures/handbook-plank-direction.ts';
-import { ROWS_QUOTED } from '../../src/figures/handbook-rows.ts';
+import {
+  EXPANSION_QUOTED,
+  LAYING_QUOTED,
+  PLANK_DIRECTION_QUOTED,
+  ROWS_QUOTED,
+} from '../../src/figures/handbook-laying-figures.ts';
+import { BUYING_QUOTED } from '../../src/figures/handbook-people-figures.ts';
 import { UNDERCUT_CLEARANCE } from '../../src/figures/trim-figures.ts';
 import { feet, inches } from '../../src/units/length.ts';
 import { figureNumbers } from './figure-numbers.ts';

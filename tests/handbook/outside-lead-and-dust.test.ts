@@ -1,8 +1,7 @@
 /** Figures on lead, dust and masks, against what the agencies publish; the second number is theirs. */
 
 import { describe, expect, it, test } from 'vitest';
-import { ASBESTOS_FLOORS_QUOTED } from '../../src/figures/handbook-asbestos-floors.ts';
-import { LEAD_AND_DUST_QUOTED } from '../../src/figures/handbook-lead-and-dust.ts';
+import { ASBESTOS_FLOORS_QUOTED, LEAD_AND_DUST_QUOTED } from '../../src/figures/handbook-hazards-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 
 const quoted = [...ASBESTOS_FLOORS_QUOTED, ...LEAD_AND_DUST_QUOTED];
@@ -17,7 +16,7 @@ describe('in US units', () => {
     ['asbestos-sample-size', [1, 1]],
     // US EPA, Renovation, Repair and Painting rule, 2008: target housing was built before 1978.
     ['lead-built-before', [1978]],
-    // US EPA, Protect Your Family From Lead in Your Home, citing HUD's survey: 87 % before 1940, 24 % from 1960 to 1977.
+    // US EPA, Protect Your Family From Lead in Your Home, citing HUD's survey: 87% before 1940, 24% from 1960 to 1977.
     ['lead-oldest-year', [1940]],
     ['lead-oldest-share', [87]],
     ['lead-newest-share', [24]],
@@ -29,9 +28,9 @@ describe('in US units', () => {
     ['lead-plastic-reach', [6]],
     // OSHA, 29 CFR 1926.1153(d)(1), 2016: 50 micrograms per cubic meter over 8 hours.
     ['silica-limit', [50]],
-    // OSHA, 29 CFR 1926.1153 Table 1, 2016: a dust collector's filter with 99 % or greater efficiency.
+    // OSHA, 29 CFR 1926.1153 Table 1, 2016: a dust collector's filter with 99% or greater efficiency.
     ['silica-collector', [99]],
-    // NIOSH, 42 CFR 84, 1995: classes of 95 and 99.97 % efficiency.
+    // NIOSH, 42 CFR 84, 1995: classes of 95 and 99.97% efficiency.
     ['n95-holds', [95]],
     ['p100-holds', [99.97]],
     // CDC, Clean up after rodents: 1.5 cups in a gallon, soak for 5 minutes; air out for 30 minutes.

@@ -1,9 +1,8 @@
 /** Figures on money, rentals, insurance and care, against what agencies and makers publish; the second number is theirs. */
 
 import { describe, expect, it, test } from 'vitest';
-import { FLOOR_CARE_QUOTED } from '../../src/figures/handbook-floor-care.ts';
-import { FLOOR_TROUBLES_QUOTED } from '../../src/figures/handbook-floor-troubles.ts';
-import { PEOPLE_QUOTED } from '../../src/figures/handbook-people.ts';
+import { FLOOR_CARE_QUOTED, FLOOR_TROUBLES_QUOTED } from '../../src/figures/handbook-floors-figures.ts';
+import { PEOPLE_QUOTED } from '../../src/figures/handbook-people-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 
 const quoted = [...PEOPLE_QUOTED, ...FLOOR_TROUBLES_QUOTED, ...FLOOR_CARE_QUOTED];

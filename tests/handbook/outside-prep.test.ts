@@ -1,14 +1,15 @@
 /** Figures the handbook quotes on tear-out and preparation, against the published source named beside each check. */
 
 import { describe, expect, test } from 'vitest';
-import { CONCRETE_SLAB_QUOTED } from '../../src/figures/handbook-concrete-slab.ts';
-import { COVERING_OVER_QUOTED } from '../../src/figures/handbook-covering-over.ts';
-import { DAMP_AND_SMELL_QUOTED } from '../../src/figures/handbook-damp-and-smell.ts';
-import { FIRM_SUBFLOOR_QUOTED } from '../../src/figures/handbook-firm-subfloor.ts';
-import { FLAT_FLOOR_QUOTED } from '../../src/figures/handbook-flat-floor.ts';
-import { PAD_AND_SOUND_QUOTED } from '../../src/figures/handbook-pad-and-sound.ts';
-import { ROOM_CLIMATE_QUOTED } from '../../src/figures/handbook-room-climate.ts';
-import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-tearing-out.ts';
+import { COVERING_OVER_QUOTED, PAD_AND_SOUND_QUOTED } from '../../src/figures/handbook-floors-figures.ts';
+import { DAMP_AND_SMELL_QUOTED } from '../../src/figures/handbook-hazards-figures.ts';
+import { ROOM_CLIMATE_QUOTED } from '../../src/figures/handbook-laying-figures.ts';
+import {
+  CONCRETE_SLAB_QUOTED,
+  FIRM_SUBFLOOR_QUOTED,
+  FLAT_FLOOR_QUOTED,
+} from '../../src/figures/handbook-subfloor-figures.ts';
+import { TEARING_OUT_QUOTED } from '../../src/figures/handbook-work-figures.ts';
 
 const QUOTED = new Map(
   [
@@ -133,7 +134,7 @@ describe('moisture of concrete', () => {
     expect(us('slab-tests')).toEqual([3, 1000, 1, 1000]);
     expect(us('rh-probe-depth')).toEqual([40]);
   });
-  // ASTM F710: 3 lb or 170 µg a second and square meter, and 75 % relative humidity, unless the maker says otherwise.
+  // ASTM F710: 3 lb or 170 µg a second and square meter, and 75% relative humidity, unless the maker says otherwise.
   test('limits: ASTM F710', () => {
     expect(us('slab-rh-limit')).toEqual([75]);
     expect(us('slab-chloride-limit')[0]).toBe(3);
@@ -162,7 +163,7 @@ describe('water, mold and rot', () => {
     expect(us('mold-diy-area')).toEqual([10]);
   });
   // USDA Forest Products Laboratory, Improvements in decay resistance based on moisture exclusion, 2000.
-  test('wood is kept below 20 %: USDA', () => expect(us('wood-decay-line')).toEqual([20]));
+  test('wood is kept below 20%: USDA', () => expect(us('wood-decay-line')).toEqual([20]));
   // ICC, International Residential Code 2021, R408.1 and its exception, R408.3 item 1.
   test('crawl spaces: ICC', () => {
     expect(us('crawl-vents')).toEqual([1, 150]);

@@ -1,8 +1,8 @@
 /** Figures on loads, guards, thresholds and weights, against published ones; the second number is theirs. */
 
 import { describe, expect, it, test } from 'vitest';
-import { BEFORE_AND_AFTER_QUOTED } from '../../src/figures/handbook-before-and-after.ts';
-import { SPECIAL_PLACES_QUOTED } from '../../src/figures/handbook-special-places.ts';
+import { SPECIAL_PLACES_QUOTED } from '../../src/figures/handbook-floors-figures.ts';
+import { BEFORE_AND_AFTER_QUOTED } from '../../src/figures/handbook-people-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 
 const quoted = [...SPECIAL_PLACES_QUOTED, ...BEFORE_AND_AFTER_QUOTED];
@@ -11,6 +11,8 @@ describe('published', () => {
   test.each([
     // ICC, International Residential Code, table R301.5: 40 lb a sq ft in rooms, 30 in sleeping rooms.
     ['floor-load-rooms', [40]],
+    // US DOT, 49 CFR 575.6(a)(5): five 150 lb passengers in a vehicle of 1400 lb leave 650 lb for cargo.
+    ['person-weight', [(1400 - 650) / 5]],
     ['floor-load-bedrooms', [30]],
     // ICC, International Residential Code 2018, R312.1.2 and R312.1.3: guards 36 in; no 4 in sphere.
     ['guard-height', [36]],

@@ -1,7 +1,7 @@
 /** Figures on tools, noise, wounds and cables, against what the agencies publish; the second number is theirs. */
 
 import { expect, it, test } from 'vitest';
-import { TOOLS_AND_BODY_QUOTED } from '../../src/figures/handbook-tools-and-body.ts';
+import { TOOLS_AND_BODY_QUOTED } from '../../src/figures/handbook-work-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 
 test.each([

@@ -1,10 +1,12 @@
 /** Figures on joints, nails and paint of trim, against published ones and against geometry. */
 
 import { describe, expect, it, test } from 'vitest';
-import { BASEBOARDS_QUOTED } from '../../src/figures/handbook-baseboards.ts';
-import { TOOLS_AND_BODY_QUOTED } from '../../src/figures/handbook-tools-and-body.ts';
-import { TRIM_FASTENING_QUOTED } from '../../src/figures/handbook-trim-fastening.ts';
-import { TRIM_JOINTS_QUOTED } from '../../src/figures/handbook-trim-joints.ts';
+import {
+  BASEBOARDS_QUOTED,
+  TRIM_FASTENING_QUOTED,
+  TRIM_JOINTS_QUOTED,
+} from '../../src/figures/handbook-trim-figures.ts';
+import { TOOLS_AND_BODY_QUOTED } from '../../src/figures/handbook-work-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 
 const quoted = [...TRIM_JOINTS_QUOTED, ...BASEBOARDS_QUOTED, ...TRIM_FASTENING_QUOTED, ...TOOLS_AND_BODY_QUOTED];

@@ -196,7 +196,8 @@ describe('no line that is suggested drops what was typed of a hazard', () => {
       const given = await answerTo(line);
       const lines =
         'headline' in given ? given.actions.map(({ ask }) => ask) : problemsOf(given).flatMap(({ fix }) => fix ?? []);
-      for (const one of lines) {
+      // Opening an entry of the handbook works nothing out.
+      for (const one of lines.filter((each) => !each.startsWith('handbook entry: '))) {
         expect(
           screen(one).sightings.map(({ hazard }) => hazard),
           one,

@@ -37,7 +37,7 @@ describe('a pattern with a slip in it', () => {
   ])('%s is taken for %s, and that is said', (text, name) => {
     const reading = kept('pattern', FEET);
     expect(readPattern(text, reading)).toMatchObject({ ok: true, value: { name } });
-    expect(reading.notes).toEqual([`pattern “${text}” taken as ${name}`]);
+    expect(reading.notes).toEqual([`pattern “${text}” read as ${name}`]);
   });
 
   it('is asked back where it is short or far off', () => {

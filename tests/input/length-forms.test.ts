@@ -108,6 +108,6 @@ describe('the forms of a length', () => {
   it('rounds a half up once: 1/16256 in is half a tick', () => {
     expect(ticksIn('1/16256"')).toBe(1);
     expect(ticksIn('3/16256"')).toBe(2);
-    expect(problemIn('1/16257"').expected).toContain('above zero');
+    expect(problemIn('1/16257"').expected).toContain('more than zero');
   });
 });

@@ -3,6 +3,7 @@
 import { readLength } from '../../src/input/parse-length.ts';
 import type { LengthUnit } from '../../src/input/parse-number.ts';
 import type { Preferences } from '../../src/input/reading.ts';
+import { inUnits } from '../../src/text/units-text.ts';
 
 export const POINT: Preferences = { units: 'imperial', decimal: '.', currency: 'USD' };
 export const COMMA: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };
@@ -22,5 +23,5 @@ export function ticksIn(text: string, preferences: Preferences = POINT, bare: Le
 export function problemIn(text: string, preferences: Preferences = POINT, bare: LengthUnit = 'ft') {
   const { result } = readIn(text, preferences, bare);
   if (result.ok) throw new Error(`${text} was read as ${result.value}`);
-  return result.problems[0];
+  return inUnits(result.problems[0], preferences.units);
 }

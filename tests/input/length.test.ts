@@ -65,7 +65,7 @@ describe('commas and points that may be thousands', () => {
       fix: '3800 cm',
     });
     expect(problemIn('1,220 ft').fix).toBe('1.220 ft');
-    expect(problemIn('380,220 ft').expected).toContain('at most 100 m');
+    expect(problemIn('380,220 ft').expected).toMatch(/at most \W*100 m/);
     expect(problemIn('1,220"').fix).toBe('1220"');
     expect(problemIn('3.800 cm', COMMA).fix).toBe('3800 cm');
   });
@@ -88,7 +88,7 @@ describe('what is refused', () => {
   });
 
   it.each(['0', '0"', `-5'`, '−3 m', '- 12', '0.000001 mm'])('%s is not above zero', (text) => {
-    expect(problemIn(text).expected).toContain('above zero');
+    expect(problemIn(text).expected).toContain('more than zero');
   });
 
   it.each(['100.001 m', `329'`, '3800', '99999999999999999999 mm', '9'.repeat(100)])('%s is too long', (text) => {
@@ -116,7 +116,7 @@ describe('what is refused', () => {
   it('asks what 3m8 is', () => {
     expect(problemIn('3m8').expected).toContain('3.8 m or 3 m 8 cm');
     expect(problemIn('3m8', COMMA).fix).toBe('3,8 m');
-    expect(problemIn('100m8').expected).toContain('at most 100 m');
+    expect(problemIn('100m8').expected).toMatch(/at most \W*100 m/);
   });
 
   it.each([

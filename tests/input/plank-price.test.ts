@@ -67,7 +67,7 @@ describe('the price of a carton', () => {
     ['6x48, 10 per carton, $2.89 per sqft, $58 a box', /One price is enough/],
     ['6x48, 10 per carton, $2000000 a carton', /at most/],
     ['6x48, 1000 per carton, $1001 each', /at most/],
-    ['6x48, 10 per carton, ¥500 a carton', /says nothing/],
+    ['6x48, 10 per carton, ¥500 a carton', /isn’t a plank’s size/],
   ])('of %s is doubtful, and neither left out nor made another', (text, expected) => {
     expect(problemsIn(readPlank, text)[0]).toMatchObject({ expected: expect.stringMatching(expected), fix: undefined });
   });

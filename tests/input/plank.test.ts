@@ -37,6 +37,7 @@ describe('size and count', () => {
     ['48 x 6 in, 10 a box', 6 * IN, 48 * IN, 10],
     ['12 x 12 in, 20 per box', 12 * IN, 12 * IN, 20],
     ['7x48 carton 23.64 sqft', 7 * IN, 48 * IN, 10],
+    ['180 x 1220, 8 per carton', 180 * MM, 1220 * MM, 8],
     ['180x1220 mm 2.2 m² per pack', 180 * MM, 1220 * MM, 10],
     ['180x1220 mm, 2,2 m2/pack', 180 * MM, 1220 * MM, 10],
     ['7 in x 48 in luxury vinyl planks, box covers 23.33 sq. ft.', 7 * IN, 48 * IN, 10],

@@ -83,7 +83,7 @@ describe('rooms apart', () => {
   it('keeps the problems of what is no room', () => {
     expect(readRoomsApart('bedroom 12', reading()).ok).toBe(false);
     expect(readRoomsApart('bedroom 12 by 11 and a half', reading())).toMatchObject({
-      problems: [{ expected: expect.stringContaining('in figures') }],
+      problems: [{ expected: expect.stringContaining('in numbers') }],
     });
   });
 });

@@ -126,9 +126,7 @@ describe('several rooms', () => {
 describe('areas joined and corners left out', () => {
   it.each(['12x14 + 3x6 closet', '12x14 plus closet 3x6', '12x14 and 3x6 closet'])('%s', (text) => {
     expect(cornersOf(text, FT)).toEqual({ room: box(12, 14), closet: box(3, 6) });
-    expect(given(readRooms, text).notes).toContain(
-      'closet is laid as an area of its own and shares offcuts with the rest',
-    );
+    expect(given(readRooms, text).notes).toContain('closet is laid separately and uses offcuts from the other rooms');
   });
 
   it('names what is joined after the room', () => {

@@ -2,17 +2,18 @@
 
 import { describe, expect, it } from 'vitest';
 import { sayPieceMarked } from '../../src/input/format-piece.ts';
+import { inUnits } from '../../src/text/units-text.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { ticks } from '../../src/units/length.ts';
 
 const IN = 8128;
 const ROW = { v: 0, height: 3 * IN };
-const ALONE = { near: 'edge towards you', far: 'edge away' };
+const ALONE = { near: 'edge toward you', far: 'edge away' };
 
 function said(length: number, corners: readonly (readonly [number, number])[]): string {
   const shape: Outline = corners.map(([x, y]) => [Math.round(x * IN), Math.round(y * IN)] as const);
   const piece = { u: 0, length: ticks(Math.round(length * IN)), part: 'any', edge: 'full', shape: [shape] } as const;
-  return sayPieceMarked(piece, ROW, { units: 'imperial', decimal: '.' }, ALONE);
+  return inUnits(sayPieceMarked(piece, ROW, { units: 'imperial', decimal: '.' }, ALONE), 'imperial');
 }
 
 describe('a piece', () => {
@@ -38,7 +39,7 @@ describe('a piece', () => {
         [3, 3],
         [0.0001, 3],
       ],
-      '6" long side (edge towards you), 3" short side, 45°',
+      '6" long side (edge toward you), 3" short side, 45°',
     ],
     [
       'that a cut leaves no short side is a triangle of one',
@@ -48,7 +49,7 @@ describe('a piece', () => {
         [3, 0],
         [3, 3 - 1 / 64],
       ],
-      '3" long side (edge towards you), 0 short side, 45°',
+      '3" long side (edge toward you), 0 short side, 45°',
     ],
     [
       'that loses a corner tells which, and how much',
@@ -60,7 +61,7 @@ describe('a piece', () => {
         [15, 3],
         [0, 3],
       ],
-      '15", the corner at its right end, edge towards you, cut off: 1" along, 2" across',
+      '15", the corner at its right end, edge toward you, cut off: 1" along, 2" across',
     ],
     [
       'ripped from end to end tells its width and the edge it keeps',

@@ -111,7 +111,7 @@ describe('a walk that makes no room', () => {
 
   it('names the walls that meet', () => {
     const [problem] = problemsIn(readRooms, "walk 6' r 6' r 3' r 9' r 1' l 2' l 4' l 5'");
-    expect(problem?.expected).toContain("the wall told 1st (6') and the wall told 4th (9')");
+    expect(problem?.expected).toContain("the 1st wall (6') and the 4th wall (9')");
   });
 
   it('refuses a wall shorter than an inch', () => {

@@ -143,10 +143,6 @@ export const LATE: readonly Message[] = [
   sum('convert 7/8 inch to mm', '0.875 in'),
   sum('how long is 3 x 48 in', '144 in'),
 
-  about('safety', 'should i wear a respirator when i sand the subfloor', { options: { task: 'sanding' } }),
-  about('safety', 'is 1970s vinyl tile dangerous to remove?', { options: { task: 'tear-out' } }),
-  about('sources', 'where did you get the 3% mistakes figure from?', { options: { about: 'mistakes' } }),
-  about('help', 'what do you do?', { options: {} }),
   about('trim', 'quarter round for hall 3x14 and bedroom 11x12', { rooms: 'hall 3 ft x 14 ft; bedroom 11 ft x 12 ft' }),
   about('level', 'floor is uneven by half an inch, what do I do?'),
   about('finish', 'how many tubes of caulk for a 12x14 room', { rooms: 'room 12 ft x 14 ft' }),

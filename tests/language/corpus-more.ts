@@ -75,8 +75,6 @@ export const MORE: readonly Message[] = [
   sum('12 ft 6 in to mm', '150 in'),
   sum("what's a third of 14'", '56 in'),
   sum('how many inches are in 3.5 feet?', '42 in'),
-  about('safety', 'are there any hazards with ripping up old carpet', { options: { task: 'tear-out' } }),
-  about('help', 'what can I ask?', { options: {} }),
   about('trim', 'do you do skirting boards? room 3x4m', { rooms: 'room 3 m x 4 m' }),
   about('squeaks', 'my stairs squeak, what do i do?'),
   about('tear-out', 'how many dumpster loads for the old carpet?'),

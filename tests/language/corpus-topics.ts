@@ -24,21 +24,6 @@ export const TOPICS: readonly Message[] = [
   sum("15' - 2 x 4'", '84 in'),
   sum('whats 1220 mm in inches??', '1220 mm'),
 
-  about('safety', 'is it safe to rip up old vinyl tile?', { options: { task: 'tear-out' } }),
-  about('safety', 'could there be asbestos under my carpet', { options: { task: 'tear-out' } }),
-  about('safety', 'do I need a dust mask when sanding?', { options: { task: 'sanding' } }),
-  about('safety', 'what can hurt me when laying planks?', { options: { task: 'laying' } }),
-  about('safety', 'how do i not hurt myself with the nail gun', { options: { task: 'nailing' } }),
-  about('safety', 'is it dangerous to cut into the subfloor', { options: { task: 'subfloor' } }),
-  about('sources', 'where does the 1/4 gap come from?', { options: { about: 'gap' } }),
-  about('sources', 'where do your numbers come from', { options: {} }),
-  about('sources', "what's the source for the stagger rule?", { options: { about: 'stagger' } }),
-  about('sources', 'says who?', { options: {} }),
-  about('help', 'what can you do?', { options: {} }),
-  about('help', 'how does this work', { options: {} }),
-  about('help', 'hi, how do I use this bot?', { options: {} }),
-  about('help', 'was kannst du?', { options: {} }),
-
   about('trim', 'need baseboard for a 12 by 10 room with two 32in doors', {
     rooms: 'room 12 ft x 10 ft',
     options: { doors: '2 x 32in' },

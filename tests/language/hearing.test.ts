@@ -1,9 +1,8 @@
 /** What sentences ask for, by sentences that nobody wrote phrases from; the floors are below what was measured. */
 
 import { describe, expect, it } from 'vitest';
-import { hear } from '../../src/language/hearing.ts';
 import { measured } from '../../src/language/measured.ts';
-import { modelFrom, modelText, scoreIntents, trainedModel } from '../../src/language/model.ts';
+import { hear, modelFrom, modelText, scoreIntents, trainedModel } from '../../src/language/model.ts';
 import { train } from '../../src/language/train.ts';
 import { type HeldOut, type PastedLabel, sentencesOf } from './kept-out.ts';
 import { isRight } from './label-right.ts';

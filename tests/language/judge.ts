@@ -3,11 +3,10 @@
 import planks from '../../commands/floor/planks.ts';
 import { readOptions } from '../../src/chat/command.ts';
 import { readTape } from '../../src/input/parse-tape.ts';
-import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
-import type { ParsedPlank, ParsedRooms } from '../../src/input/readings-made.ts';
+import { DEFAULT_PREFERENCES, type ParsedPlank, type ParsedRooms, type Preferences } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { readPlain } from '../../src/language/old/plain-sentence.ts';
-import type { Plain } from '../../src/language/old/said.ts';
+import type { SentenceReading } from '../../src/language/frames.ts';
+import { readSentence } from '../../src/language/sentence.ts';
 import type { Message, Wanted } from './message.ts';
 
 export const METRIC: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };
@@ -36,16 +35,16 @@ export function preferencesOf(message: Message): Preferences {
 export function judge(message: Message): {
   readonly verdict: Verdict;
   readonly flaws: readonly string[];
-  readonly read: Plain;
+  readonly read: SentenceReading;
 } {
   const preferences = preferencesOf(message);
-  const read = readPlain(message.text, preferences);
+  const read = readSentence(message.text, preferences);
   const flaws = flawsOf(read, message.wanted, preferences);
   const verdict = flaws.length === 0 ? 'right' : read.kind === 'ask' ? 'wrong' : 'asked';
   return { verdict, flaws, read };
 }
 
-function flawsOf(read: Plain, wanted: Wanted, preferences: Preferences): string[] {
+function flawsOf(read: SentenceReading, wanted: Wanted, preferences: Preferences): string[] {
   if (read.kind === 'nothing') return wanted.topic === undefined ? [] : ['nothing was read'];
   if (wanted.topic !== read.topic) return [`topic ${read.topic}, not ${wanted.topic}`];
   const back = read.kind === 'ask-back' ? read.missing : undefined;
@@ -60,7 +59,7 @@ function flawsOf(read: Plain, wanted: Wanted, preferences: Preferences): string[
   ];
 }
 
-type Said = Exclude<Plain, { kind: 'nothing' }>;
+type Said = Exclude<SentenceReading, { kind: 'nothing' }>;
 
 function sumOf(read: Said, wanted: string | undefined, preferences: Preferences): string | undefined {
   const tape = readTape(

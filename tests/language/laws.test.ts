@@ -7,9 +7,9 @@ import { readOptions } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { askLine } from '../../src/input/command-shape.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { cleaned } from '../../src/language/old/clean.ts';
-import { readPlain } from '../../src/language/old/plain-sentence.ts';
-import type { Plain } from '../../src/language/old/said.ts';
+import type { SentenceReading } from '../../src/language/frames.ts';
+import { normalize } from '../../src/language/normalize.ts';
+import { readSentence } from '../../src/language/sentence.ts';
 import { mutatedLines } from '../bench/mutate.ts';
 import { CORPUS } from './corpus.ts';
 import { METRIC, preferencesOf } from './judge.ts';
@@ -18,18 +18,18 @@ const TEXTS = CORPUS.map(({ text }) => text);
 const MUTATED = [...mutatedLines(9, 3000, TEXTS)];
 
 /** Each text read once for all laws. */
-const readings = new Map<string, Plain>();
-function readOnce(text: string): Plain {
-  const known = readings.get(text) ?? readPlain(text, DEFAULT_PREFERENCES);
+const readings = new Map<string, SentenceReading>();
+function readOnce(text: string): SentenceReading {
+  const known = readings.get(text) ?? readSentence(text, DEFAULT_PREFERENCES);
   readings.set(text, known);
   return known;
 }
 
 /** Figures of a sentence that are found neither in what was told nor in what was noted. */
-function dropped(text: string, read: Plain): readonly string[] {
+function dropped(text: string, read: SentenceReading): readonly string[] {
   if (read.kind !== 'ask' || read.topic !== 'planks') return [];
   const kept = ` ${[...read.optionTexts.values(), ...read.assumed].join(' ')} `.toLowerCase();
-  const { plain } = cleaned(text, '', () => '');
+  const { plain } = normalize(text, '', () => '');
   return (plain.match(/\d+(?:[.,]\d+)*/g) ?? []).filter(
     (figure) => !new RegExp(`(?<![\\d.,])${figure.replaceAll('.', '\\.')}(?![\\d]|[.,]\\d)`).test(kept),
   );
@@ -43,7 +43,7 @@ describe('any text', () => {
         fc.string({ unit: 'binary', maxLength: 200 }),
         fc.constantFrom(DEFAULT_PREFERENCES, METRIC),
         (text, preferences) => {
-          expect(['ask', 'ask-back', 'nothing']).toContain(readPlain(text, preferences).kind);
+          expect(['ask', 'ask-back', 'nothing']).toContain(readSentence(text, preferences).kind);
         },
       ),
     );
@@ -71,7 +71,7 @@ describe('any text', () => {
       "12' - ".repeat(250),
     ];
     for (const text of long) {
-      expect(() => readPlain(text, DEFAULT_PREFERENCES), text.slice(0, 12)).not.toThrow();
+      expect(() => readSentence(text, DEFAULT_PREFERENCES), text.slice(0, 12)).not.toThrow();
     }
   });
 });
@@ -81,7 +81,7 @@ describe('an ask', () => {
     let seen = 0;
     for (const message of CORPUS) {
       const preferences = preferencesOf(message);
-      const read = readPlain(message.text, preferences);
+      const read = readSentence(message.text, preferences);
       const command = read.kind === 'ask' ? commands.find(({ name }) => name === read.topic) : undefined;
       // Sentences about tear-out, the subfloor and paint are asked back with an ask to complete.
       if (read.kind !== 'ask' || !command || command.group === 'prep' || command.name === 'finish') continue;

@@ -22,7 +22,7 @@ describe('a sentence', () => {
   ])('%s is the ask it means', async (line) => {
     expect(parsed(line)).toMatchObject({ command: 'planks', given: WHOLE });
     const { assumed } = await replyTo(line);
-    expect(assumed).toContain('23.33 a box read as 23.33 sq ft a carton');
+    expect(assumed).toContain('23.33 a box read as 23.33 sq ft a box');
   });
 
   it('and its grammar form have the same floor', async () => {
@@ -50,10 +50,7 @@ describe('a sentence', () => {
   it.each([
     ["what's 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
     ["tape what is 12'6\" plus 3'?", 'tape', { sum: `12'6" plus 3'` }],
-    ['is it safe to tear out old tile?', 'safety', { task: 'tear-out' }],
     ['safety glasses when sanding?', 'safety', { task: 'sanding' }],
-    ['where does the gap come from?', 'sources', { about: 'gap' }],
-    ['what can you do?', 'help', {}],
   ])('%s goes to %s', (line, command, given) => expect(parsed(line)).toMatchObject({ command, given }));
 
   it.each([
@@ -69,7 +66,7 @@ describe('a plank among the rooms', () => {
   it.each(['planks 12x14, 6x48 planks', 'room: 12x14, 6x48 planks'])('%s is no room', async (line) => {
     const given = await answerTo(line);
     const [problem] = problemsOf(given);
-    expect(problem).toMatchObject({ option: 'plank', got: '6x48', expected: expect.stringContaining('carton') });
+    expect(problem).toMatchObject({ option: 'plank', got: '6x48', expected: expect.stringContaining('in a box') });
     expect(problem).not.toHaveProperty('fix');
     expect(given).toMatchObject({ form: { command: 'floor planks', told: { room: '12x14', plank: '6x48' } } });
     expect(given).not.toHaveProperty('example');

@@ -13,7 +13,7 @@ import { portsInMemory } from '../chat/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';
 
 /** Sequences that are tried; `BUYING_RUNS` tries more. */
-const RUNS = Number(process.env.BUYING_RUNS ?? 10);
+const RUNS = Number(process.env.BUYING_RUNS ?? 5);
 
 /** Names that are no words of any answer, two of them within others. */
 const NAMES = ['Aster', 'Birch', 'Old Birch', 'Cedar', 'Dahlia', 'Cedar 2', 'Elder'];

@@ -6,10 +6,10 @@ import { render } from '../../src/platforms/terminal/render.ts';
 import { mutatedLines } from '../bench/mutate.ts';
 import { answerTo, problemsOf } from '../chat/asked.ts';
 
-const LINES = 1500;
+const LINES = 500;
 const SEEDS = commands.flatMap(({ examples }) => examples.map(({ ask }) => ask));
 
-it('1,500 mutated lines are answered, or met with problems that say what to type', async () => {
+it('500 mutated lines are answered, or met with problems that say what to type', async () => {
   const seen = { answered: 0, mended: 0 };
   for (const line of mutatedLines(7, LINES, SEEDS)) {
     const given = await answerTo(line);

@@ -45,7 +45,7 @@ describe('a home of several rooms', () => {
         expect(checkFloor(data)).toEqual([]);
         expect(checkHome(data)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
@@ -61,7 +61,7 @@ describe('a home of several rooms', () => {
           2 * (apart.doorways?.length ?? 0),
         );
       }),
-      { numRuns: 15 },
+      { numRuns: 6 },
     );
   });
 });

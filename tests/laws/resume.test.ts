@@ -112,7 +112,7 @@ describe('the rest of a floor begun', () => {
         );
         expect(more?.need ?? 0).toBeLessThanOrEqual(without?.need ?? 0);
       }),
-      { numRuns: 12 },
+      { numRuns: 6 },
     );
   });
 });

@@ -6,7 +6,7 @@ import { costOf, planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
 import { cents, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/length.ts';
 
 // CEMC, University of Waterloo, Problem of the Week B 2023-24, no. 15 (published): 66 m² with planks of 0.2 m² in boxes of 8
-// at $74.50, a tenth more for waste and 15 % tax.
+// at $74.50, a tenth more for waste and 15% tax.
 describe('a floor of 66 m²', () => {
   const plank = SQUARE_TICKS_PER_SQUARE_METRE / 5n;
   const area = 66n * SQUARE_TICKS_PER_SQUARE_METRE;
@@ -27,12 +27,12 @@ describe('a floor of 66 m²', () => {
   });
 });
 
-// A home-improvement page's example (reported): 15 % for cutting and 5 % for defects are added, not compounded.
-it('450 ft² with 15 % and 5 % more is 540 ft²', () => {
+// A home-improvement page's example (reported): 15% for cutting and 5% for defects are added, not compounded.
+it('450 ft² with 15% and 5% more is 540 ft²', () => {
   expect(planksByArea(450n * SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_FOOT, [1500, 500])).toBe(540);
 });
 
-// Building Construction, vol. 4 (published): quantities with 25 % more, rounded up.
+// Building Construction, vol. 4 (published): quantities with 25% more, rounded up.
 it.each([
   [2624, 3280],
   [3695, 4619],

@@ -14,7 +14,7 @@ describe('cents', () => {
 
 describe('a portion', () => {
   it.each([
-    // 15 % of $3,427.00 is $514.05 (CEMC, Univ. of Waterloo, Problem of the Week B 2023-24 no. 15).
+    // 15% of $3,427.00 is $514.05 (CEMC, Univ. of Waterloo, Problem of the Week B 2023-24 no. 15).
     [342_700n, 1500n, 10_000n, 51_405],
     // Halves go up: by hand.
     [1n, 1n, 2n, 1],

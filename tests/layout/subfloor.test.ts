@@ -90,7 +90,7 @@ describe('sheets', () => {
   });
 });
 
-// Limits: 12 % wood; 3 lb and 75 % RH (F710 and makers); within 4 points, 2 for wide boards; 20 readings per 1000 ft² (reported: trade guidance).
+// Limits: 12% wood; 3 lb and 75% RH (F710 and makers); within 4 points, 2 for wide boards; 20 readings per 1000 ft² (reported: trade guidance).
 describe('moisture', () => {
   const check = { readings: [10, 12], limit: 12, stop: 20, required: 2 };
 

@@ -32,7 +32,7 @@ test.each([
   expect(perYard(LOOSE_WEIGHT[covering].value)).toBeCloseTo(pounds, 9);
 });
 
-// US EPA, Portfolio Manager help (reported): the factor assumes 50 % carpet and 50 % pad. The same table, from memory: carpet
+// US EPA, Portfolio Manager help (reported): the factor assumes 50% carpet and 50% pad. The same table, from memory: carpet
 // alone 147, pad alone 62; half of each by volume is 104.5, printed as 105.
 it('carpet and pad, half of each, agree with the factor of both', () => {
   expect(PAD_SHARE.value).toBe(0.5);

@@ -49,7 +49,7 @@ test.each([
 
 describe('mixed exposure, Σ C/T', () => {
   // 29 CFR 1910.95(a)(2) footnote: the fractions add up. 2 h of 2 at 100 dBA and 1 h of 16 at 85 dBA: 1 + 1/16.
-  it('a saw for 2 h at 100 and a vacuum for 1 h at 85 are 106.25 %', () => {
+  it('a saw for 2 h at 100 and a vacuum for 1 h at 85 are 106.25%', () => {
     expect(
       noiseDose([
         { hours: 2, level: 100 },
@@ -58,7 +58,7 @@ describe('mixed exposure, Σ C/T', () => {
     ).toBeCloseTo(1.0625, 12);
   });
 
-  // 29 CFR 1910.95(c)(1): 85 dBA over 8 h equals a dose of 50 %; (d)(2)(i): levels from 80 dB on are counted.
+  // 29 CFR 1910.95(c)(1): 85 dBA over 8 h equals a dose of 50%; (d)(2)(i): levels from 80 dB on are counted.
   it('85 dBA for 8 h is half, and below 80 dBA nothing is counted', () => {
     expect(noiseDose([{ hours: 8, level: 85 }])).toBeCloseTo(0.5, 12);
     expect(noiseDose([{ hours: 24, level: 79.9 }])).toBe(0);
@@ -88,11 +88,11 @@ describe('asked', () => {
     expect((data as { noiseDose?: number }).noiseDose).toBeCloseTo(dose, 12);
   });
 
-  // 1 h at 100 dBA is 400 % of what NIOSH recommends and half of what OSHA allows an employer.
+  // 1 h at 100 dBA is 400% of what NIOSH recommends and half of what OSHA allows an employer.
   it('tells what is recommended first, then the employer’s limit', async () => {
     const { blocks, data } = await replyTo('safety day: saw 1 h at 100');
     const text = JSON.stringify(blocks);
-    expect(text).toMatch(/4 times what NIOSH recommends in a day .*: 400 %.*OSHA.*50 %/);
+    expect(text).toMatch(/4 times what NIOSH recommends in a day .*: 400%.*OSHA.*50%/);
     expect(data).toMatchObject({ recommendedDose: expect.closeTo(4, 12), noiseDose: expect.closeTo(0.5, 12) });
   });
 

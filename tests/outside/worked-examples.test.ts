@@ -24,10 +24,10 @@ async function tapeTo(sum: string): Promise<number> {
 }
 
 // CEMC, University of Waterloo, Problem of the Week B 2023-24, no. 15 (published): 66 m², planks of 0.2 m² in boxes of 8, a
-// tenth more: 330 planks, 363, 45.375 boxes, so 46; at $74.50 each $3,427.00, with 15 % tax $514.05 in all $3,941.05.
+// tenth more: 330 planks, 363, 45.375 boxes, so 46; at $74.50 each $3,427.00, with 15% tax $514.05 in all $3,941.05.
 describe('a floor of 66 m², planks of 0.2 m² in boxes of 8, a tenth more for waste', () => {
   const ask =
-    'planks room: 6 x 11 m, plank: 200 x 1000 mm, 8 per carton, $74.50 a carton, gap: 0, pattern: half, mistakes: 10 %, tax: 15 %';
+    'planks room: 6 x 11 m, plank: 200 x 1000 mm, 8 per carton, $74.50 a carton, gap: 0, pattern: half, mistakes: 10%, tax: 15%';
 
   it('takes 330 planks, 363 with waste, 46 boxes', async () => {
     expect((await floorTo(ask)).count).toMatchObject({ planks: 330, mistakes: 33, cartons: 46 });
@@ -35,17 +35,17 @@ describe('a floor of 66 m², planks of 0.2 m² in boxes of 8, a tenth more for w
     expect(await tapeTo('66 m² x 1.1 / 1.6 m²')).toBeCloseTo(45.375, 9);
   });
 
-  it('costs $3,427.00 at $74.50 a box, and 15 % tax makes it $3,941.05', async () => {
+  it('costs $3,427.00 at $74.50 a box, and 15% tax makes it $3,941.05', async () => {
     expect((await floorTo(ask)).cost).toEqual({ cents: 342_700, tax: 51_405 });
     expect((await replyTo(ask)).headline).toContain('$3,941.05 with $514.05 tax');
   });
 });
 
-// A published textbook sum: 168 ft² in packs of 24 ft²: with 5 % more 8 packs, with 15 % more 9.
+// A published textbook sum: 168 ft² in packs of 24 ft²: with 5% more 8 packs, with 15% more 9.
 describe('168 ft² in packs of 24 ft²', () => {
   it.each([
-    ['5 %', '1.05', 7.35, 8],
-    ['15 %', '1.15', 8.05, 9],
+    ['5%', '1.05', 7.35, 8],
+    ['15%', '1.15', 8.05, 9],
   ])('and %s more', async (more, times, packs, whole) => {
     expect(await tapeTo(`168 sq ft x ${times} / 24 sq ft`)).toBeCloseTo(packs, 9);
     expect(Math.ceil(packs)).toBe(whole);
@@ -57,17 +57,17 @@ describe('168 ft² in packs of 24 ft²', () => {
   });
 });
 
-// A home-improvement page's example (reported): 15 % for cutting and 5 % for defects are added, not compounded.
-it('450 ft² with 15 % and 5 % more is 540 ft²', async () => {
+// A home-improvement page's example (reported): 15% for cutting and 5% for defects are added, not compounded.
+it('450 ft² with 15% and 5% more is 540 ft²', async () => {
   expect(await tapeTo('450 sq ft x (1 + 0.15 + 0.05)')).toBe(540 * Number(SQUARE_TICKS_PER_SQUARE_FOOT));
 });
 
-// Building Construction, vol. 4 (published): quantities with 25 % more, rounded up: 2,624 → 3,280; 3,695 → 4,619; 523 → 654.
+// Building Construction, vol. 4 (published): quantities with 25% more, rounded up: 2,624 → 3,280; 3,695 → 4,619; 523 → 654.
 describe('a quarter more', () => {
   it('of 2,624 planks is 3,280', async () => {
     // 64 rows of 41 planks.
     const { count } = await floorTo(
-      'planks room: 41 x 12.8 m, plank: 200 x 1000 mm, 8 per carton, gap: 0, pattern: half, mistakes: 25 %',
+      'planks room: 41 x 12.8 m, plank: 200 x 1000 mm, 8 per carton, gap: 0, pattern: half, mistakes: 25%',
     );
     expect(count.planks + count.mistakes).toBe(3280);
     expect(count.planks).toBe(2624);

@@ -84,7 +84,7 @@ describe('lines', () => {
 
   it('cost what their packages cost, with tax rounded once', () => {
     const price = { cents: 3333, currency: 'USD', tax: 825 };
-    // 3 × 33.33 = 99.99; 8.25 % of it is 8.249175, so 8.25.
+    // 3 × 33.33 = 99.99; 8.25% of it is 8.249175, so 8.25.
     expect(lineCost({ count: 3, price })).toBe(9999 + 825);
     expect(lineCost({ count: 3 })).toBeUndefined();
   });

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { readPlain } from '../../src/language/old/plain-sentence.ts';
-import { jobWithout, projectSaid } from '../../src/language/old/project-said.ts';
+import { jobLineAlone, projectLine } from '../../src/language/project-lines.ts';
+import { readSentence } from '../../src/language/sentence.ts';
 import { cpuOf } from './cpu.ts';
 
 /** Milliseconds of processor time that reading may take. */
@@ -34,9 +34,9 @@ describe('texts that once held up everybody', () => {
   it.each(TEXTS)('%s', (text) => {
     const project = { rooms: [], picks: {} };
     const spent = cpuOf(() => {
-      projectSaid(text, commands, DEFAULT_PREFERENCES, project);
-      jobWithout(text);
-      readPlain(text, DEFAULT_PREFERENCES);
+      projectLine(text, commands, DEFAULT_PREFERENCES, project);
+      jobLineAlone(text);
+      readSentence(text, DEFAULT_PREFERENCES);
       parseLine(text, commands, DEFAULT_PREFERENCES);
     });
     expect(spent).toBeLessThan(MOST);

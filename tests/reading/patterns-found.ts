@@ -24,7 +24,7 @@ const ROOT = join(import.meta.dirname, '..', '..');
 export const MADE_FROM_NAMES: readonly Placed[] = [
   { file: 'src/input/parse-plank.ts', source: '5 ?mm\\.', flags: '' },
   {
-    file: 'src/language/old/progress-said.ts',
+    file: 'src/input/parse-progress.ts',
     source: '(?<![\\p{L}\\d])(?:in |of |for |the )*hall 2(?: room)?(?![\\p{L}\\d])',
     flags: 'u',
   },
@@ -33,7 +33,7 @@ export const MADE_FROM_NAMES: readonly Placed[] = [
     source: '(?<![\\p{L}\\d])(?:the |my |our )?hall\\s+2(?![\\p{L}\\d])(?:\\s+(?:is|measures))?\\s*[:=,]?\\s*',
     flags: 'iu',
   },
-  { file: 'src/language/old/measure-said.ts', source: '(?<![\\p{L}\\d])hall\\s+2(?![\\p{L}\\d])', flags: 'u' },
+  { file: 'src/input/rooms/parse-measurement.ts', source: '(?<![\\p{L}\\d])hall\\s+2(?![\\p{L}\\d])', flags: 'u' },
   {
     file: 'src/input/rooms/room-pieces.ts',
     source: "(?!\\u200d)[^\\p{L}\\p{M}\\p{N}\\p{Extended_Pictographic} '’._/#&+-]",

@@ -6,15 +6,15 @@ import { namedRooms } from '../../src/chat/autofill.ts';
 import { LONGEST_ASK } from '../../src/chat/command-line.ts';
 import { suspicionAnywhere } from '../../src/input/parse-covering.ts';
 import { readListAction } from '../../src/input/parse-label.ts';
+import { findingsApart, readFinding } from '../../src/input/parse-place.ts';
+import { readProgress } from '../../src/input/parse-progress.ts';
+import { readPurchases } from '../../src/input/parse-purchases.ts';
+import { readRoomChange } from '../../src/input/parse-room-change.ts';
+import { readSharing } from '../../src/input/parse-share.ts';
+import { readSpending } from '../../src/input/parse-spending.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
+import { readMeasurement } from '../../src/input/rooms/parse-measurement.ts';
 import { readRoomsApart, roomOfArea } from '../../src/input/rooms/rooms-apart.ts';
-import { readPurchases } from '../../src/language/old/bought.ts';
-import { findingsApart, readFinding } from '../../src/language/old/finding.ts';
-import { readMeasureSaid } from '../../src/language/old/measure-said.ts';
-import { readProgress } from '../../src/language/old/progress-said.ts';
-import { roomSaid } from '../../src/language/old/room-said.ts';
-import { readSharing } from '../../src/language/old/sharing-said.ts';
-import { readMoney } from '../../src/language/old/spent.ts';
 import { readAll } from '../bench/hostile/reading-time.ts';
 import { mutatedLines } from '../bench/mutate.ts';
 import { cpuWithin } from './cpu.ts';
@@ -67,13 +67,13 @@ const READERS: readonly (readonly [string, (text: string) => unknown])[] = [
   ['findings', (text) => findingsApart(text, NAMES)],
   ['layers', suspicionAnywhere],
   ['a list', (text) => readListAction(text, /^(?:add|note) /)],
-  ['measures', (text) => readMeasureSaid(text, NAMES)],
+  ['measures', (text) => readMeasurement(text, NAMES)],
   ['progress', (text) => readProgress(text, NAMES, NOW, 'UTC')],
   ['rooms apart', (text) => readRoomsApart(text, READING)],
   ['rooms of areas', (text) => roomOfArea(text, READING)],
   ['sharing', (text) => readSharing(text, NAMES, NOW, 'UTC')],
-  ['money', (text) => readMoney(text, READING)],
-  ['deeds of rooms', (text) => roomSaid(text, [])],
+  ['money', (text) => readSpending(text, READING)],
+  ['deeds of rooms', (text) => readRoomChange(text, [])],
   ['names of rooms', (text) => namedRooms(text, [])],
 ];
 

@@ -69,10 +69,12 @@ const reply = z.strictObject({
   cautions: z.array(z.strictObject({ topic: said, text: said, brief: said.optional(), source: source.optional() })),
   sources: z.array(source),
   actions: z.array(z.strictObject({ label: said, ask: said, among: said.optional() })),
+  reasons: z.array(z.strictObject({ entry: said, figure: said.optional() })).optional(),
   audience: z.enum(['asker', 'channel']),
   data: z.looseObject({ kind: said }),
   needs: z.array(need).min(1).optional(),
   form: z.strictObject({ command: said, told: z.record(z.string(), z.string()) }).optional(),
+  understood: z.strictObject({ command: said, told: z.record(z.string(), z.string()), said }).optional(),
 });
 
 const asks = [...commands.flatMap(({ examples }) => examples.map(({ ask }) => ask)), ...DEMO_ASKS];

@@ -1,16 +1,20 @@
 /** The bot as a process: nothing of anybody in what it writes, ready when it is, and an end that loses nothing acknowledged. */
 
+import { execFile } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openAccess } from '../../src/accounts/project-access.ts';
+import { backupsIn, checkBackup, linesIn } from '../../src/storage/backup.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { slash } from '../discord/interactions.ts';
 import { wordsOf } from '../slack/running.ts';
 import { type BotProcess, botProcess } from './bot-process.ts';
 import { flawsOf } from './prometheus-text.ts';
 
+const run = promisify(execFile);
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-bot-'));
 const data = join(folder, 'data');
 let bot: BotProcess;
@@ -108,6 +112,40 @@ describe('what it writes', () => {
   });
 });
 
+describe('beside it', () => {
+  const main = join(import.meta.dirname, '../../dist/src/main.js');
+  const beside = async (more: Readonly<Record<string, string>>, ...words: readonly string[]) => {
+    const env = { PATH: process.env.PATH, FLOORHAND_DATA: data, FLOORHAND_PICTURES: folder, ...more };
+    return run(process.execPath, [main, ...words], { env }).then(
+      ({ stdout, stderr }) => ({ code: 0, text: `${stdout}${stderr}` }),
+      ({ code, stdout, stderr }) => ({ code, text: `${stdout}${stderr}` }),
+    );
+  };
+
+  it('a terminal works in the same folder', async () => {
+    expect(await beside({}, 'ask', 'project new Beside the bot')).toMatchObject({ code: 0 });
+    expect(await beside({}, 'ask', 'project list')).toEqual({
+      code: 0,
+      text: expect.stringMatching(/^1 project/),
+    });
+  });
+
+  it('a second bot is told which process runs already', async () => {
+    const chat = { FLOORHAND_SLACK_BOT_TOKEN: 'xoxb-1', FLOORHAND_SLACK_APP_TOKEN: 'xapp-1' };
+    const { code, text } = await beside(chat);
+    expect(code).toBe(1);
+    expect(text).toContain(`The data folder ${data} is in use by process ${bot.child.pid}, a bot that runs already.`);
+  });
+
+  it('its folder has the backup of the day, and the figures when it was made', async () => {
+    const [backup] = backupsIn(data);
+    await checkBackup(linesIn(backup?.path ?? ''));
+    const figures = await (await fetch(`${bot.metrics}/metrics`)).text();
+    const made = Math.floor((backup?.made ?? 0) / 1000);
+    expect(figures).toContain(`\nfloorhand_backup_last_success_timestamp_seconds ${made}\n`);
+  });
+});
+
 describe('its end', () => {
   it('keeps all that was acknowledged, answers or hands back the rest, and comes within ten seconds', async () => {
     bot.slack.respond(() => undefined);
@@ -159,13 +197,13 @@ describe('its end', () => {
     const ofLate = JSON.stringify(
       bot.discord.captured.filter(({ token }) => token === late.token).map(({ body }) => body),
     );
-    expect(ofLate).toContain('started again');
+    expect(ofLate).toContain('is restarting');
   });
 
   it('and all that was written until then are lines of JSON with nothing of anybody', () => {
     expect(bot.lines().at(-1)?.state).toBe('stopped');
     expect(bot.written()).not.toMatch(SECRET_WORDS);
-    expect(bot.written()).not.toMatch(/4242|a2FuYXJp|Closet|Upstairs/);
+    expect(bot.written()).not.toMatch(/100000000000004242|a2FuYXJp|Closet|Upstairs/);
     const others = bot
       .written()
       .split('\n')

@@ -238,7 +238,7 @@ describe('secrets in files', () => {
     };
     const lines = messageOf(() => readConfig(bad)).split('\n');
     expect(lines.sort()).toEqual([
-      expect.stringMatching(/^FLOORHAND_DISCORD_TOKEN: told twice/),
+      expect.stringMatching(/^FLOORHAND_DISCORD_TOKEN: set twice/),
       'FLOORHAND_HOST_FILE: only secrets are read from files; set FLOORHAND_HOST itself',
       `FLOORHAND_KEY_FILE: the file ${join(folder, 'nowhere')} is not there`,
       expect.stringMatching(/^FLOORHAND_SLACK_BOT_TOKEN_FILE: .* is empty$/),

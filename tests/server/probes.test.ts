@@ -61,7 +61,15 @@ describe('figures', () => {
 
   it('count asks, the store, workers and routes, and name no path', async () => {
     const metrics = openMetrics(works);
-    metrics.requested({ platform: 'web', command: 'tape', outcome: 'reply', first: 5, last: 400, wait: 20 });
+    metrics.requested({
+      platform: 'web',
+      command: 'tape',
+      outcome: 'reply',
+      answered: 'answer',
+      first: 5,
+      last: 400,
+      wait: 20,
+    });
     metrics.requested({ platform: 'discord', outcome: 'problem', first: 1, last: 1, wait: 0 });
     metrics.requested({ platform: 'discord', command: 'tape', outcome: 'none', first: 0, last: 0, wait: 0 });
     const kept = keptInMemory();
@@ -91,6 +99,7 @@ describe('figures', () => {
       'floorhand_asks_total{platform="web",command="tape",outcome="reply"} 1',
       'floorhand_asks_total{platform="discord",command="none",outcome="problem"} 1',
       'floorhand_asks_total{platform="discord",command="tape",outcome="none"} 1',
+      'floorhand_answers_total{platform="web",kind="answer"} 1',
       'floorhand_ask_seconds_bucket{le="0.5",command="tape"} 1',
       'floorhand_ask_seconds_bucket{le="0.25",command="tape"} 0',
       'floorhand_ask_first_seconds_sum{platform="web"} 0.005',

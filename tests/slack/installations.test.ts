@@ -3,11 +3,11 @@
 import { randomBytes } from 'node:crypto';
 import type { Installation } from '@slack/oauth';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type Installations, installationsIn, sealOf } from '../../src/platforms/slack/install.ts';
+import { askedOnce, type Installations, installationsIn, sealOf } from '../../src/platforms/slack/install.ts';
 import { slackLacks } from '../../src/platforms/slack/settings.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
-import { NOW, type Running, running, shown } from './running.ts';
+import { NOW, type Running, running, shown, wordsOf } from './running.ts';
 
 const key = (): string => randomBytes(32).toString('base64');
 const KEY = key();
@@ -144,7 +144,7 @@ describe('the app for many workspaces', () => {
       { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'tape 1 + 2' },
       { team: 'T7' },
     );
-    await app.slack.until(() => shown(app.slack).length === 1);
+    await app.slack.until(() => shown(app.slack).length === 2);
     expect(app.slack.calls.find(({ method }) => method === 'chat.postMessage')?.token).toBe('xoxb-T7');
     expect(app.faults).toEqual([]);
   });
@@ -157,12 +157,52 @@ describe('the app for many workspaces', () => {
     expect(await app.kept.get('slack:install:T7')).toBeUndefined();
   });
 
+  it('greets whoever installed it, once', async () => {
+    await install('T7');
+    await app.slack.until(() => shown(app.slack).length === 1);
+    expect(shown(app.slack)[0]).toMatchObject({ channel: 'U1' });
+    expect(app.slack.calls.find(({ method }) => method === 'chat.postMessage')?.token).toBe('xoxb-T7');
+    await app.event({ type: 'app_home_opened', user: 'U1', channel: 'D1', tab: 'messages' }, { team: 'T7' });
+    await app.event(
+      { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'tape 1 + 2' },
+      { team: 'T7' },
+    );
+    await app.slack.until(() => shown(app.slack).length === 2);
+    expect(`${shown(app.slack)[1]?.text}`).toContain('1 + 2 = 3');
+  });
+
+  it('takes a consent that was cancelled for no error, and leads back', async () => {
+    const page = await app.get('/slack/install');
+    const state = encodeURIComponent(new URL(page.headers.get('location') ?? '').searchParams.get('state') ?? '');
+    const cancelled = await app.get(`/slack/oauth_redirect?error=access_denied&state=${state}`);
+    expect(cancelled.status).toBe(200);
+    expect(await cancelled.text()).toMatch(/nothing was installed[\s\S]*href="\/slack\/install"/);
+  });
+
+  it('says where it was uninstalled that it has to be installed again', async () => {
+    await app.slash('tape 1 + 2', { team_id: 'T9' });
+    await app.slack.until(() => app.slack.responded.length === 1);
+    expect(app.slack.responded[0]?.body.text).toContain('installed again');
+  });
+
+  it('renews a token once for all who need it at the same time', async () => {
+    let renewals = 0;
+    const renewed = askedOnce(async (_query: { readonly teamId: string }) => {
+      renewals += 1;
+      await new Promise((resolve) => setImmediate(resolve));
+      return renewals;
+    });
+    const query = { teamId: 'T7' };
+    expect(await Promise.all([renewed(query), renewed(query), renewed({ teamId: 'T7' })])).toEqual([1, 1, 1]);
+    expect(await renewed(query)).toBe(2);
+  });
+
   it('deletes the tokens of a workspace that takes it off, and answers it no more', async () => {
     await install('T7');
     await install('T8');
     await app.event({ type: 'app_uninstalled' }, { team: 'T7' });
     await ask('T8');
-    await app.slack.until(() => shown(app.slack).length === 1);
+    await app.slack.until(() => wordsOf(shown(app.slack)).includes('1 + 2'));
     expect(await app.kept.get('slack:install:T7')).toBeUndefined();
     expect(await app.kept.get('slack:install:T8')).toBeDefined();
     await ask('T7');

@@ -17,8 +17,8 @@ export interface Responded {
   readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** What Slack answers instead of its usual: an error's name, or a status by which it is not answered at all; nothing for the usual. */
-export type Refusing = (call: Call) => string | number | undefined;
+/** What Slack answers instead of its usual: an error's name, a status by which it is not answered at all, or for how many seconds it takes no more of this method; nothing for the usual. */
+export type Refusing = (call: Call) => string | number | { readonly retryAfter: number } | undefined;
 /** The status of an answer at a response address, and its text. */
 export type Responding = (responded: Responded) => { readonly status: number; readonly text: string } | undefined;
 
@@ -31,8 +31,12 @@ export interface Loopback {
   readonly acknowledged: readonly { readonly envelope_id: string; readonly payload?: unknown }[];
   refuse(refusing: Refusing): void;
   respond(responding: Responding): void;
-  /** A response address of its own. */
-  responseUrl(): string;
+  /** A response address of its own: of a slash command, where every answer is a new message whatever it asks for, or of the message whose button was pressed. */
+  responseUrl(pressed?: string): string;
+  /** Under which a message stands that people see, for a response address of it. */
+  keyOf(message: unknown): string | undefined;
+  /** What people see by now: every message that was taken and neither replaced nor deleted since, the oldest first. */
+  standing(): readonly Readonly<Record<string, unknown>>[];
   /** Resolves when it holds, looked at whenever something comes in. */
   until(holds: () => boolean): Promise<void>;
   /** Sends an envelope over Socket Mode once an app is connected. */
@@ -51,7 +55,10 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
   const calls: Call[] = [];
   const responded: Responded[] = [];
   const uploads = new Map<string, Buffer>();
+  const stands = new Map<string, Readonly<Record<string, unknown>>>();
   const acknowledged: { envelope_id: string; payload?: unknown }[] = [];
+  /** The message behind each response address of a press. */
+  const pressedMessage = new Map<string, string>();
   let watchers: (() => void)[] = [];
   let refusing: Refusing = () => undefined;
   let responding: Responding = () => undefined;
@@ -67,9 +74,13 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
     if (method === 'auth.test') return { user_id: 'UBOT', bot_id: 'BBOT', team_id: 'T1', url: 'https://w.example/' };
     if (method === 'apps.connections.open') return { url: api.replace('http:', 'ws:').replace('/api/', '/socket') };
     if (method === 'chat.postMessage') {
-      const channel = `${args.channel}`;
-      return { channel: channel.startsWith('U') ? `D${channel}` : channel, ts: `${1000 + ++times}.0001` };
+      const [channel, ts] = [channelOf(`${args.channel}`), `${1000 + ++times}.0001`];
+      stands.set(`${channel}:${ts}`, { ...args, channel });
+      return { channel, ts };
     }
+    if (method === 'chat.postEphemeral') stands.set(`ephemeral:${++times}`, args);
+    if (method === 'chat.update') stands.set(`${args.channel}:${args.ts}`, args);
+    if (method === 'views.open') return { view: { id: 'VOPEN' } };
     if (method === 'files.getUploadURLExternal') {
       const id = `F${String(++files).padStart(9, '0')}`;
       return { file_id: id, upload_url: `${api.replace('/api/', '/upload/')}${id}` };
@@ -91,8 +102,8 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://loopback');
     const bytes = await bodyOf(request);
-    const answer = (status: number, body: string, type = 'application/json'): void => {
-      response.writeHead(status, { 'content-type': type, ...(status === 429 ? { 'retry-after': '1' } : {}) });
+    const answer = (status: number, body: string, type = 'application/json', after = 1): void => {
+      response.writeHead(status, { 'content-type': type, ...(status === 429 ? { 'retry-after': `${after}` } : {}) });
       response.end(body);
     };
     if (pathname.startsWith('/api/')) {
@@ -102,11 +113,12 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
         args: argsOf(bytes.toString(), request.headers['content-type'] ?? ''),
       };
       const error = refusing(call);
-      const status = typeof error === 'number' ? error : 200;
+      const limited = typeof error === 'object' ? error.retryAfter : undefined;
+      const status = limited !== undefined ? 429 : typeof error === 'number' ? error : 200;
       const body = error === undefined ? { ok: true, ...usual(call) } : { ok: false, error };
       if (telling) telling.heard(call, status);
       else calls.push(call);
-      answer(status, JSON.stringify(body));
+      answer(status, JSON.stringify(body), 'application/json', limited);
     } else if (pathname.startsWith('/upload/')) {
       if (!telling) uploads.set(pathname.slice('/upload/'.length), bytes);
       answer(200, 'OK', 'text/plain');
@@ -115,6 +127,10 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
       const { status, text } = responding(one) ?? { status: 200, text: 'ok' };
       if (telling) telling.heard(one, status);
       else responded.push(one);
+      if (status === 200 && !telling && !text.includes('"ok":false')) {
+        const source = one.body.replace_original === true ? pressedMessage.get(pathname) : undefined;
+        stands.set(source ?? `response:${++times}`, one.body);
+      }
       answer(status, text, 'text/plain');
     }
     heard();
@@ -151,7 +167,16 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
     respond: (one) => {
       responding = one;
     },
-    responseUrl: () => `http://127.0.0.1:${port}/respond/${++urls}`,
+    responseUrl: (pressed) => {
+      const path = `/respond/${++urls}`;
+      if (pressed !== undefined) pressedMessage.set(path, pressed);
+      return `http://127.0.0.1:${port}${path}`;
+    },
+    keyOf: (message) =>
+      [...stands].find(
+        ([, one]) => one === message || one.blocks === (message as Call['args'] | undefined)?.blocks,
+      )?.[0],
+    standing: () => [...stands.values()],
     until,
     async envelope(envelope) {
       await until(() => sockets.length > 0);
@@ -167,6 +192,11 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
       await new Promise((resolve) => server.close(resolve));
     },
   };
+}
+
+/** A person's id stands for their direct messages. */
+function channelOf(channel: string): string {
+  return channel.startsWith('U') ? `D${channel}` : channel;
 }
 
 async function bodyOf(request: IncomingMessage): Promise<Buffer> {

@@ -112,6 +112,9 @@ function walk(node: unknown, flaws: string[], place = ''): void {
         flaw(!among.includes(JSON.stringify(here.initial_option)), 'an option chosen that is none');
       }
       break;
+    case 'checkboxes':
+      count('options', 10);
+      break;
     case 'plain_text_input':
       flaw(here.initial_value !== undefined && !fits(here.initial_value, 3000), 'initial value');
       break;

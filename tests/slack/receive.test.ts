@@ -2,8 +2,10 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
+import { answer } from '../../src/chat/pipeline.ts';
 import { fullName, headlineOf, listed } from '../../src/input/command-shape.ts';
-import { picturesAlone, pressables, type Running, running, shown, wordsOf } from './running.ts';
+import { portsInMemory } from '../chat/demo-flat.ts';
+import { pressables, type Running, running, shown, wordsOf } from './running.ts';
 
 const PLANKS = `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton`;
 const HEADLINE = 'Buy 10 cartons (100 planks): 92 to lay, 3 for mistakes, 5 left over.';
@@ -24,6 +26,10 @@ async function messages(count: number): Promise<readonly Readonly<Record<string,
   return shown(app.slack);
 }
 
+/** The first line of what stands for a message where no blocks are seen. */
+const lead = (message: Readonly<Record<string, unknown>> | undefined): string =>
+  `${message?.text}`.split('\n')[0] ?? '';
+
 describe('the slash command', () => {
   it('answers the asker alone, at once acknowledged with nothing', async () => {
     const response = await app.slash("tape 15' - 2 x 4'");
@@ -34,46 +40,31 @@ describe('the slash command', () => {
     expect(app.faults).toEqual([]);
   });
 
-  it('lays planks: the brief, then the picture by its upload, and buttons for sections and other patterns', async () => {
+  it('lays planks: a heading, the brief, one row of controls for all the rest', async () => {
     await app.slash(PLANKS);
     const [message] = await messages(1);
-    expect(message?.text).toBe(HEADLINE);
     const blocks = (message?.blocks ?? []) as { type: string }[];
-    expect(blocks.slice(0, 3).map(({ type }) => type)).toEqual(['rich_text', 'rich_text', 'image']);
-    expect(blocks[2]).toMatchObject({ slack_file: { id: 'F000000001' } });
-    const upload = app.slack.calls.find(({ method }) => method === 'files.getUploadURLExternal');
-    expect(upload?.args.filename).toMatch(/^[a-z0-9-]+\.png$/);
-    expect(`${upload?.args.alt_text}`.length).toBeGreaterThan(20);
-    expect(app.slack.uploads.get('F000000001')?.length).toBe(8);
+    expect(blocks.map(({ type }) => type)).toEqual(['header', 'rich_text', 'actions']);
     const labels = pressables(message).map(({ text }) => text?.text);
-    expect(labels).toEqual(
-      expect.arrayContaining(['Safety', 'More', 'Show to channel', 'Turn the rows', 'Everything as a file']),
-    );
+    expect(labels).toEqual(['Laying guide', 'Plan', 'Safety', undefined, undefined, 'Show to channel']);
+    const listed = JSON.stringify(pressables(message));
+    for (const one of ['Turn the rows', 'Lay it half', 'Everything as a file', 'Change a detail'])
+      expect(listed).toContain(one);
   });
 
-  it('puts the picture into the direct messages first, where the asker is given it, and says so', async () => {
-    await app.slash(PLANKS);
-    const [message] = await messages(1);
-    expect(picturesAlone(app.slack)).toHaveLength(1);
-    expect(picturesAlone(app.slack)[0]).toMatchObject({ channel: 'U1', text: HEADLINE });
-    expect(wordsOf(message)).toContain('in our direct messages');
-  });
-
-  it('shows the first picture of many rooms, and all of them as files when asked', async () => {
+  it('sends every picture of many rooms when asked', async () => {
     await app.slash('planks room: 40x60; 30x20; 20x10, plank: 5 x 36, 20 per carton');
-    const [message] = await messages(1);
-    const types = ((message?.blocks ?? []) as { type: string }[]).map(({ type }) => type);
-    expect(types.filter((type) => type === 'image')).toHaveLength(1);
+    await messages(1);
     await app.press('Plan');
     await messages(3);
-    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').slice(1);
+    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal');
     expect(completed.map(({ args }) => args.channel_id)).toEqual(Array.from({ length: 11 }, () => 'DU1'));
   });
 
   it('reads what a phone sends: curly quotes, entities, tags, non-breaking spaces', async () => {
     await app.slash('planks room: 12’\u00a0x 14’, plank: 6 x 48 in, 10 per carton');
     const [message] = await messages(1);
-    expect(message?.text).toBe(HEADLINE);
+    expect(lead(message)).toBe(HEADLINE);
     await app.slash('tape 1 &lt; 2 &amp;amp; &lt;@U1&gt; <@U2|ann> <#C1|floor> <https://x.example|a link>');
     const [, second] = await messages(2);
     expect(wordsOf(second)).toContain('1 < 2 &amp; <@U1> @ann #floor a link');
@@ -91,7 +82,7 @@ describe('the slash command', () => {
     expect(wordsOf(message)).toContain(`/floorhand ${PLANKS}`);
     await app.press('Take the suggestion');
     const [, second] = await messages(2);
-    expect(second?.text).toBe(HEADLINE);
+    expect(lead(second)).toBe(HEADLINE);
   });
 
   it('opens the form of a command that only lacks what must be told', async () => {
@@ -102,6 +93,36 @@ describe('the slash command', () => {
       title: { text: 'Floor planks' },
     });
     expect(shown(app.slack)).toEqual([]);
+  });
+
+  it.each([
+    'undo',
+    'redo',
+    'project show',
+    'progress',
+    'shopping',
+    'found',
+    'project measure',
+    'share',
+    'log',
+    'spend',
+    'project use',
+    'project delete',
+    'project archive',
+    'sheets',
+    'project handoff',
+    'project rename',
+    'what do I still need to buy',
+  ])('without a project “%s” opens no form, but says how to start one', async (text) => {
+    await app.close();
+    const ports = portsInMemory(() => undefined);
+    app = await running({ ports: { answer: (request) => answer(request, commands, ports) } });
+    await app.slash(text);
+    const [message] = await messages(1);
+    expect(app.slack.calls.filter(({ method }) => method === 'views.open')).toEqual([]);
+    expect(pressables(message).map((one) => one.text?.text)).toContain('Start a project');
+    expect(JSON.stringify(message)).not.toContain('Take the suggestion');
+    expect(app.slack.standing()).toHaveLength(1);
   });
 
   it('tells what is lacking where Slack no longer opens a form, with a button that does', async () => {
@@ -125,9 +146,7 @@ describe('the slash command', () => {
       }
       await app.slash(ask);
       const [message] = await messages(1);
-      expect(`${message?.text}`.replaceAll('&amp;', '&').replaceAll('&lt;', '<').replaceAll('&gt;', '>')).toBe(
-        headline,
-      );
+      expect(lead(message).replaceAll('&amp;', '&').replaceAll('&lt;', '<').replaceAll('&gt;', '>')).toBe(headline);
       expect(app.faults).toEqual([]);
     },
   );
@@ -142,7 +161,7 @@ describe('buttons under an answer', () => {
   it('show another pattern, chosen from a list', async () => {
     await app.press('Lay it half');
     const [, second] = await messages(2);
-    expect(second?.text).toMatch(/^Buy \d+ cartons/);
+    expect(second?.text).toMatch(/^Buy \d+ (?:boxes|cartons)/);
     expect(wordsOf(second)).toContain('half');
   });
 
@@ -156,13 +175,32 @@ describe('buttons under an answer', () => {
     expect(initial).toEqual([`12' x 14'`, '6 x 48 in, 10 per carton']);
   });
 
-  it('open each section to the asker', async () => {
-    const [message] = shown(app.slack);
-    const sections = pressables(message).filter(({ action_id }) => action_id.startsWith('section.'));
-    expect(sections.length).toBeGreaterThan(3);
+  it('open a section in its place, and fold it again', async () => {
     await app.press('Safety');
-    const [, second] = await messages(2);
-    expect(wordsOf(second)).toMatch(/Safety[\s\S]*asbestos/);
+    await messages(2);
+    expect(app.slack.standing()).toHaveLength(1);
+    expect(wordsOf(app.slack.standing())).toMatch(/Buy 10 cartons[\s\S]*Safety[\s\S]*asbestos/);
+    await app.press('Why this number');
+    await messages(3);
+    expect(wordsOf(app.slack.standing())).not.toMatch(/Safety\n/);
+    await app.press('Back to the short answer');
+    await messages(4);
+    expect(app.slack.standing()).toHaveLength(1);
+    expect(wordsOf(app.slack.standing())).not.toContain('How sure');
+    expect(app.faults).toEqual([]);
+  });
+
+  it('open one in the thread of an answer that everybody reads', async () => {
+    await app.event({ type: 'app_mention', user: 'U1', channel: 'C1', ts: '5.6', text: `<@UBOT> ${PLANKS}` });
+    await messages(2);
+    const container = { type: 'message', message_ts: '1001.0001', channel_id: 'C1', thread_ts: '5.6' };
+    await app.press('Safety', { container });
+    await messages(3);
+    expect(app.slack.standing().slice(1)).toMatchObject([
+      { channel: 'C1', thread_ts: '5.6' },
+      { channel: 'C1', thread_ts: '5.6' },
+    ]);
+    expect(wordsOf(app.slack.standing().at(-1))).toMatch(/Safety[\s\S]*asbestos/);
   });
 
   it('of answers from before there were sections open what they did', async () => {
@@ -180,30 +218,34 @@ describe('buttons under an answer', () => {
   it('send everything as files to the direct messages', async () => {
     await app.press('Everything as a file');
     await messages(3);
-    const uploads = app.slack.calls.filter(({ method }) => method === 'files.getUploadURLExternal').slice(1);
+    const uploads = app.slack.calls.filter(({ method }) => method === 'files.getUploadURLExternal');
     expect(uploads.map(({ args }) => `${args.filename}`.split('.')[1])).toEqual(expect.arrayContaining(['txt', 'csv']));
-    const texts = uploads.map((_, i) => app.slack.uploads.get(`F${String(i + 2).padStart(9, '0')}`)?.toString());
+    const texts = uploads.map((_, i) => app.slack.uploads.get(`F${String(i + 1).padStart(9, '0')}`)?.toString());
     expect(texts[0]).toContain(HEADLINE);
-    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal').slice(1);
+    const completed = app.slack.calls.filter(({ method }) => method === 'files.completeUploadExternal');
     expect(completed.map(({ args }) => args.channel_id)).toEqual(completed.map(() => 'DU1'));
+    expect(completed.length).toBeGreaterThan(1);
   });
 
-  it('show it to the channel, with the ask, its picture in a message of the app’s own', async () => {
+  it('show it to the channel, with the ask, for everybody to press', async () => {
     await app.press('Show to channel');
     const [, second] = await messages(2);
-    expect(second).toMatchObject({ channel: 'C1' });
-    expect(((second?.blocks ?? []) as { type: string }[]).filter(({ type }) => type === 'image')).toHaveLength(1);
+    expect(second).toMatchObject({ response_type: 'in_channel' });
     expect(wordsOf(second)).toContain(PLANKS);
     expect(pressables(second).map(({ text }) => text?.text)).not.toContain('Show to channel');
-    await app.press('Safety', { user: { id: 'U2' } });
+    await app.press('Safety', {
+      user: { id: 'U2' },
+      container: { type: 'message', message_ts: '7.7', channel_id: 'C1', is_ephemeral: false },
+    });
     await messages(3);
-    expect(wordsOf(app.slack.responded.at(-1)?.body)).toContain('Safety');
+    expect(wordsOf(app.slack.standing().at(-1))).toContain('Safety');
+    expect(app.slack.standing().at(-1)).toMatchObject({ channel: 'C1', thread_ts: '7.7' });
   });
 
   it('are nobody else’s before it is shown', async () => {
     await app.press('Safety', { user: { id: 'U2' } });
     const [, second] = await messages(2);
-    expect(wordsOf(second)).toContain('no longer kept, or is not yours');
+    expect(wordsOf(second)).toContain('is gone, or it isn’t yours');
     await app.press('Show to channel', { user: { id: 'U2' } });
     const [, , third] = await messages(3);
     expect(third).toMatchObject({ response_type: 'ephemeral' });
@@ -216,7 +258,7 @@ describe('buttons under an answer', () => {
     app.kept.pass(8 * 24 * 3600 * 1000);
     await app.press('Safety');
     const [, , second] = await messages(3);
-    expect(wordsOf(second)).toContain('no longer kept');
+    expect(wordsOf(second)).toContain('answer is gone');
     const action = { type: 'button', action_id: 'toast.1', block_id: 'b', value: 'x', action_ts: '1' };
     await app.press('Safety', { actions: [action] });
     const [, , , third] = await messages(4);
@@ -240,7 +282,8 @@ describe('forms', () => {
     const response = await submit({ room: "12' x 14'", plank: '6 x 48 in, 10 per carton' });
     expect(await response.text()).toBe('');
     const [message] = await messages(1);
-    expect(message).toMatchObject({ text: HEADLINE, response_type: 'ephemeral' });
+    expect(message).toMatchObject({ response_type: 'ephemeral' });
+    expect(lead(message)).toBe(HEADLINE);
   });
 
   it('tell what cannot be read at its field, and keep what was typed', async () => {
@@ -252,7 +295,7 @@ describe('forms', () => {
     expect(shown(app.slack)).toEqual([]);
     await submit({ room: "12' x 14'", plank: '6 x 48 in, 10 per carton' }, 'h2');
     const [message] = await messages(1);
-    expect(message?.text).toBe(HEADLINE);
+    expect(lead(message)).toBe(HEADLINE);
   });
 
   it('are closed at once by an emergency in a field, whatever cannot be read', async () => {
@@ -289,10 +332,56 @@ describe('forms', () => {
       response_url: undefined,
     });
     await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
-    const opened = app.slack.calls.find(({ method }) => method === 'views.open');
-    const fields = pressables(opened?.args.view);
-    expect(fields).toHaveLength(Object.keys(command?.options.shape ?? {}).length);
-    expect(fields.filter((field) => !('placeholder' in field))).toEqual([]);
+    const opened = app.slack.calls.find(({ method }) => method === 'views.open')?.args.view as object;
+    const count = Object.keys(command?.options.shape ?? {}).length;
+    const inputs = (view: unknown) => pressables(view).filter((field) => 'placeholder' in field);
+    expect(inputs(opened)).toHaveLength(Math.min(4, count));
+    if (count <= 4) return;
+    await more(opened);
+    const wide = app.slack.calls.find(({ method }) => method === 'views.update')?.args.view;
+    expect(inputs(wide)).toHaveLength(count);
+    expect(pressables(wide).filter((field) => !('placeholder' in field))).toEqual([]);
+  });
+
+  /** Presses “More details” in a form, with what was typed in it. */
+  async function more(view: object, values: Readonly<Record<string, unknown>> = {}): Promise<void> {
+    await app.interact({
+      type: 'block_actions',
+      container: { type: 'view', view_id: 'V1' },
+      view: { ...view, id: 'V1', hash: 'h0', state: { values } },
+      actions: [{ type: 'button', action_id: 'fields', block_id: 'b', action_ts: '1' }],
+    });
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.update'));
+  }
+
+  it('keep what was typed when the other fields are shown, and what is told for fields that are not', async () => {
+    await app.slash(
+      `planks room: 12 x 14 x 9, plank: 6 x 48 in, 10 per carton, pattern: half, gap: 1/2 in, kerf: 1/8 in`,
+    );
+    await messages(1);
+    await app.press('Fill in a form');
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
+    const view = app.slack.calls.find(({ method }) => method === 'views.open')?.args.view as object;
+    const told = (value: string) => ({ told: { type: 'plain_text_input', value } });
+    const visible = { plank: told('6 x 48 in, 10 per carton'), pattern: told('half') };
+    await more(view, { room: told(`12' x 14'`), ...visible });
+    const wide = app.slack.calls.find(({ method }) => method === 'views.update')?.args;
+    expect(wide).toMatchObject({ view_id: 'V1', hash: 'h0' });
+    expect(JSON.stringify(wide)).toMatch(/:"12' x 14'"[\s\S]*"initial_value":"1\/8 in"/);
+    await submit({ room: `12' x 14'`, plank: '6 x 48 in, 10 per carton', pattern: 'half' });
+    const [, second] = await messages(2);
+    expect(wordsOf(second)).toContain('half');
+    await app.press('Change a detail');
+    await app.slack.until(() => app.slack.calls.filter(({ method }) => method === 'views.open').length === 2);
+    expect(JSON.stringify(app.slack.calls.at(-1)?.args.view)).toContain('"initial_value":"1/8 in"');
+  });
+
+  it('opened from nowhere in particular say where the answer comes', async () => {
+    await app.interact({ type: 'shortcut', callback_id: 'start' });
+    const response = await submit({ room: `12' x 14'`, plank: '6 x 48 in, 10 per carton' });
+    expect(await response.json()).toMatchObject({ response_action: 'update', view: { type: 'modal' } });
+    const [message] = await messages(1);
+    expect(message).toMatchObject({ channel: 'U1' });
   });
 });
 
@@ -311,7 +400,7 @@ describe('shortcuts, mentions, direct messages', () => {
       },
     });
     const [message] = await messages(1);
-    expect(message?.text).toMatch(/^Buy \d+ cartons/);
+    expect(message?.text).toMatch(/^Buy \d+ boxes/);
     expect(message?.response_type).toBe('ephemeral');
   });
 
@@ -320,43 +409,104 @@ describe('shortcuts, mentions, direct messages', () => {
     await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
   });
 
-  it('answers a mention in a thread to the asker, in the thread', async () => {
-    await app.event({
-      type: 'app_mention',
-      user: 'U1',
-      channel: 'C1',
-      thread_ts: '5.5',
-      ts: '5.6',
-      text: `<@UBOT> ${PLANKS}`,
-    });
-    const [message] = await messages(1);
-    expect(app.slack.calls.find(({ method }) => method === 'chat.postEphemeral')?.args).toMatchObject({
-      channel: 'C1',
-      user: 'U1',
-      thread_ts: '5.5',
-      text: HEADLINE,
-    });
-    expect(message?.text).toBe(HEADLINE);
+  it.each([
+    ['in its own thread', {}, '5.6'],
+    ['in the thread that it stands in', { thread_ts: '5.5' }, '5.5'],
+  ])('answers a mention once, %s, for everybody', async (_where, more, thread_ts) => {
+    await app.event({ type: 'app_mention', user: 'U1', channel: 'C1', ts: '5.6', text: `<@UBOT> ${PLANKS}`, ...more });
+    await messages(1);
+    await app.slash('tape 7 + 7');
+    await messages(2);
+    expect(app.slack.calls.filter(({ method }) => method.startsWith('chat.'))).toMatchObject([
+      { method: 'chat.postMessage', args: { channel: 'C1', thread_ts } },
+    ]);
+    expect(app.faults).toEqual([]);
   });
 
-  it('reads what is written under a picture', async () => {
-    const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', subtype: 'file_share' };
-    await app.event({ ...dm, text: '', files: [] });
+  it('answers a mention about somebody’s own project to them alone, when they say so', async () => {
+    await app.close();
+    app = await running({ flat: true });
+    const mention = { type: 'app_mention', user: 'U1', channel: 'C1', ts: '5.6' };
+    await app.event({ ...mention, text: '<@UBOT> what do I still need to buy?' });
+    const [question] = await messages(1);
+    expect(question).toMatchObject({ channel: 'C1', thread_ts: '5.6' });
+    expect(wordsOf(question)).toContain('everybody here would read it');
+    const container = { type: 'message', message_ts: '1001.0001', channel_id: 'C1', thread_ts: '5.6' };
+    await app.press('Use my project', { container });
+    await messages(2);
+    expect(app.slack.responded.map(({ body }) => body)).toMatchObject([{ response_type: 'ephemeral' }]);
+    expect(wordsOf(app.slack.responded)).toMatch(/to buy/i);
+    await app.event({ ...mention, text: '<@UBOT> project shopping' });
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'chat.postEphemeral'));
+    expect(app.faults).toEqual([]);
+  });
+
+  it('fills nothing from a project into an answer that everybody reads', async () => {
+    await app.close();
+    app = await running({ flat: true });
+    await app.event({ type: 'app_mention', user: 'U1', channel: 'C1', ts: '5.6', text: '<@UBOT> planks' });
+    const [message] = await messages(1);
+    expect(message).toMatchObject({ channel: 'C1' });
+    expect(JSON.stringify(message)).not.toMatch(/bedroom|living|Upstairs/);
+    await app.event({ type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', text: 'planks' });
+    const [, own] = await messages(2);
+    expect(JSON.stringify(own)).toMatch(/bedroom/);
+  });
+
+  it.each(['file_share', 'thread_broadcast', 'me_message'])('hears what is written in a %s', async (subtype) => {
+    const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', subtype };
     await app.event({ ...dm, text: 'nail hit this wire and it sparks', files: [] });
     const [message] = await messages(1);
     expect(message?.text).toMatch(/^This comes first: /);
   });
 
+  it('says that it cannot read a picture without words', async () => {
+    const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1', subtype: 'file_share' };
+    await app.event({ ...dm, text: '', files: [] });
+    const [message] = await messages(1);
+    expect(message?.text).toMatch(/^I can’t read pictures/);
+  });
+
+  it('answers a message anew when its words are changed, and not when only its preview is', async () => {
+    const changed = (text: string, before: string) => ({
+      type: 'message',
+      subtype: 'message_changed',
+      channel: 'D1',
+      channel_type: 'im',
+      ts: '2.1',
+      message: { type: 'message', user: 'U1', text, ts: '1.1' },
+      previous_message: { type: 'message', user: 'U1', text: before, ts: '1.1' },
+    });
+    await app.event(changed('tape 1 + 2', 'tape 1 + 2'));
+    await app.event(changed('tape 1 + 2', 'tape 1 +'));
+    const [message] = await messages(1);
+    expect(lead(message)).toBe('1 + 2 = 3"');
+    await app.slash('tape 7 + 7');
+    expect(await messages(2)).toHaveLength(2);
+  });
+
+  it('greets once in the direct messages, with three ways to begin', async () => {
+    const opened = { type: 'app_home_opened', user: 'U1', channel: 'D1', tab: 'messages' };
+    await app.event(opened);
+    const [message] = await messages(1);
+    expect(message).toMatchObject({ channel: 'D1' });
+    expect(pressables(message)).toHaveLength(3);
+    await app.event(opened);
+    await app.press('Start a project', { channel: { id: 'D1' } });
+    await app.slack.until(() => app.slack.calls.some(({ method }) => method === 'views.open'));
+    expect(shown(app.slack)).toHaveLength(1);
+  });
+
   it('answers direct messages in their channel, and no message of a bot, an edit or elsewhere', async () => {
     const dm = { type: 'message', channel: 'D1', channel_type: 'im', user: 'U1', ts: '1.1' };
     await app.event({ ...dm, text: 'x', bot_id: 'B2' });
-    await app.event({ ...dm, text: 'x', subtype: 'message_changed' });
+    await app.event({ ...dm, text: 'x', subtype: 'channel_join' });
     await app.event({ ...dm, text: 'x', channel: 'C1', channel_type: 'channel' });
     await app.event({ ...dm, text: 'x', user: 'UBOT' });
     await app.event({ ...dm, text: `/floorhand \`${PLANKS}\`` });
     await app.event({ ...dm, text: `\`${PLANKS}\`` });
     const both = await messages(2);
     expect(both.map(({ channel }) => channel)).toEqual(['D1', 'D1']);
-    expect(both.at(-1)?.text).toBe(HEADLINE);
+    expect(lead(both.at(-1))).toBe(HEADLINE);
   });
 });

@@ -101,6 +101,7 @@ describe('the manifest', () => {
       'files.completeUploadExternal': 'files:write',
       'views.open': undefined,
       'views.publish': undefined,
+      'views.update': undefined,
     };
     expect([...methods].sort()).toEqual(Object.keys(needs).sort());
     const byEvent = ['app_mentions:read', 'im:history'];

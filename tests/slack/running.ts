@@ -154,7 +154,7 @@ export async function running(
         type: 'block_actions',
         channel: { id: 'C1' },
         container: { type: 'message', message_ts: '1.1', channel_id: 'C1', is_ephemeral: true },
-        response_url: slack.responseUrl(),
+        response_url: slack.responseUrl(slack.keyOf(message)),
         actions: [action],
         message,
         ...more,
@@ -177,20 +177,10 @@ async function whole(url: string, init: RequestInit): Promise<Response> {
 
 const FORM = 'application/x-www-form-urlencoded';
 
-/** Everything that was shown so far, the latest last: at response addresses and by the Web API; pictures by themselves aside. */
+/** Everything that was shown so far, the latest last: at response addresses and by the Web API. */
 export function shown(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {
   const posted = slack.calls.filter(({ method }) => method.startsWith('chat.')).map(({ args }) => args);
-  return [...slack.responded.map(({ body }) => body), ...posted.filter((message) => !isPictures(message))];
-}
-
-/** Pictures posted by themselves. */
-export function picturesAlone(slack: Loopback): readonly Readonly<Record<string, unknown>>[] {
-  return slack.calls.flatMap(({ method, args }) => (method === 'chat.postMessage' && isPictures(args) ? [args] : []));
-}
-
-function isPictures({ blocks }: Readonly<Record<string, unknown>>): boolean {
-  const [, ...rest] = (Array.isArray(blocks) ? blocks : []) as readonly { readonly type: string }[];
-  return rest.length > 0 && rest.every(({ type }) => type === 'image');
+  return [...slack.responded.map(({ body }) => body), ...posted];
 }
 
 /** All words of what was shown, markers and buttons aside. */
@@ -222,15 +212,23 @@ export function pressables(value: unknown): readonly Pressable[] {
   return Object.values(value).flatMap(pressables);
 }
 
+/** What a press of the button, or a choice from a list, of that label sends; undefined where a message has none. */
+export function pressedAs(message: unknown, label: string): object | undefined {
+  for (const found of pressables(message)) {
+    if (found.text?.text === label) return { ...found, block_id: 'b' };
+    const options = found.options ?? found.option_groups?.flatMap((group) => group.options) ?? [];
+    const chosen = options.find(({ text }) => text.text === label);
+    if (chosen && found.type === 'checkboxes') return { ...found, block_id: 'b', selected_options: [chosen] };
+    if (chosen) return { ...found, block_id: 'b', selected_option: chosen };
+  }
+  return undefined;
+}
+
 function buttonOf(slack: Loopback, label: string): { action: unknown; message: unknown } {
   const views = slack.calls.filter(({ method }) => method.startsWith('views.')).map(({ args }) => args.view);
   for (const message of [...views, ...shown(slack)].reverse()) {
-    for (const found of pressables(message)) {
-      if (found.text?.text === label) return { action: { ...found, block_id: 'b' }, message };
-      const options = found.options ?? found.option_groups?.flatMap((group) => group.options) ?? [];
-      const chosen = options.find(({ text }) => text.text === label);
-      if (chosen) return { action: { ...found, block_id: 'b', selected_option: chosen }, message };
-    }
+    const action = pressedAs(message, label);
+    if (action) return { action, message };
   }
   throw new Error(`no button “${label}”`);
 }

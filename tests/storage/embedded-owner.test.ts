@@ -1,11 +1,17 @@
-/** One process a data folder: a second is told who has it, and one that is gone without closing is followed. */
+/** Who may use a data folder together: one bot and any number of terminals; one that is gone without closing is followed. */
 
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { open, type RootDatabase } from 'lmdb';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { FolderTaken, GONE_AFTER, type Owner, Ownership } from '../../src/storage/embedded.ts';
+import {
+  FolderAccess,
+  FolderTaken,
+  type FolderUse,
+  type FolderUser,
+  GONE_AFTER,
+} from '../../src/storage/folder-users.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { startWriter } from '../bench/faults/writers.ts';
@@ -18,13 +24,15 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('a folder', () => {
-  it('that another process has is refused, naming the process; when it is killed, the folder can be had', async () => {
+  it('that a bot has is refused to a second one, naming the process; when it is killed, the folder can be had', async () => {
     const writer = await startWriter({ url: '', folder, writer: 'other', changes: 1_000_000, lanes: 1 });
     const clock = steppedClock();
     const store = () => openStore({ url: '', folder, fault: () => {}, clock });
     const refused = store().ping();
     await expect(refused).rejects.toThrow(Outage);
-    await expect(refused).rejects.toThrow(/in use by process \d+\. Stop it, or set FLOORHAND_DATA/);
+    await expect(refused).rejects.toThrow(
+      /in use by process \d+, a bot that runs already\. Stop that process, or set FLOORHAND_DATA/,
+    );
     writer.kill();
     await writer.ended;
     const after = store();
@@ -42,6 +50,26 @@ describe('a folder', () => {
     await two?.close();
   });
 
+  it('is shared by a bot and terminals, which see what the others saved; whoever restores needs it alone', async () => {
+    const clock = steppedClock();
+    const open = (use: FolderUse) => openStore({ url: '', folder, use, fault: () => {}, clock });
+    const [bot, one, two] = [open('bot'), open('terminal'), open('terminal')];
+    await one.ping();
+    await bot.ping();
+    await two.kept.set('a', 'from two');
+    expect(await bot.kept.get('a')).toBe('from two');
+    await bot.close();
+    await one.close();
+    await expect(open('alone').ping()).rejects.toThrow(/in use by process \d+\. Stop that process, then try again/);
+    await two.close();
+    const alone = open('alone');
+    await alone.ping();
+    for (const use of ['bot', 'terminal', 'alone'] as const)
+      await expect(open(use).ping()).rejects.toThrow(/is being restored by process \d+\. Try again/);
+    await alone.close();
+    expect(await openStore({ url: '', folder, fault: () => {} }).kept.get('a')).toBe('from two');
+  });
+
   it('that cannot be made is an outage that names it', async () => {
     writeFileSync(join(folder, 'file'), 'in the way');
     const store = openStore({ url: '', folder: join(folder, 'file', 'data'), fault: () => {} });
@@ -56,10 +84,10 @@ describe('the owner written in a folder', () => {
   });
   afterEach(() => root.close());
 
-  const owners = () => root.openDB<Owner, string>({ name: 'owned', encoding: 'json', useVersions: true });
-  const write = (owner: Partial<Owner>) =>
+  const owners = () => root.openDB<FolderUser, string>({ name: 'owned', encoding: 'json', useVersions: true });
+  const write = (owner: Partial<FolderUser>) =>
     owners().put('owner', { pid: process.pid, started: '', host: hostname(), seen: 0, ...owner }, 7);
-  const take = (now: number) => new Ownership(root, folder, { now: () => now });
+  const take = (now: number, use: FolderUse = 'bot') => new FolderAccess(root, folder, use, { now: () => now });
 
   it('counts while its process runs, and not when it is one of before with the same number', async () => {
     await write({});
@@ -71,13 +99,14 @@ describe('the owner written in a folder', () => {
 
   it('on another machine counts for as long as it says that it is there', async () => {
     await write({ host: 'another', seen: 5000 });
-    expect(() => take(5000 + GONE_AFTER - 1)).toThrow(/on another\./);
+    for (const use of ['bot', 'terminal', 'alone'] as const)
+      expect(() => take(5000 + GONE_AFTER - 1, use)).toThrow(/on another, and only one machine/);
     expect(() => take(5000 + GONE_AFTER)).not.toThrow();
   });
 
   it('says again and again that it is there, while others write', async () => {
     let now = 0;
-    const mine = new Ownership(root, folder, { now: () => now });
+    const mine = new FolderAccess(root, folder, 'bot', { now: () => now });
     for (now = 1; now <= 50; now++) await Promise.all([mine.say(), root.put('else', String(now))]);
     expect(owners().get('owner')?.seen).toBe(50);
     await mine.release();

@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { missing } from '../bench/faults/own-server.ts';
-import { crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from '../bench/faults/scenarios.ts';
+import { besideKilled, crashes, killed, manyEmbedded, manyProcesses, slowAndCut } from '../bench/faults/scenarios.ts';
 import { outcome } from '../bench/faults/tally.ts';
-import { tickInFolder, tickOnServer } from '../bench/faults/together.ts';
+import { tickBesideBot, tickInFolder, tickOnServer } from '../bench/faults/together.ts';
 
 const SOUND = { lost: 0, doubled: 0 };
 
@@ -35,6 +35,16 @@ describe('a data folder', () => {
 
   it('takes every tick of an owner and two helpers at once', async () => {
     expect(await tickInFolder({ lines: 24, lanes: 4 })).toMatchObject({ ...SOUND, acknowledged: 72 });
+  });
+
+  it('takes every tick of an owner and two helpers in two processes beside the bot', async () => {
+    expect(await tickBesideBot({ lines: 24, lanes: 2 })).toMatchObject({ ...SOUND, acknowledged: 72 });
+  });
+
+  it('that a bot and terminals change at once loses nothing when one of them is killed, and stays sound', async () => {
+    const given = await besideKilled({ processes: 2, changes: 60, lanes: 2, kills: 4 }, drawn());
+    expect(given).toMatchObject({ ...SOUND, refused: 0 });
+    expect(given.acknowledged).toBeGreaterThanOrEqual(120);
   });
 
   it('opens after its process was killed, with all that was acknowledged', async () => {

@@ -23,7 +23,7 @@ it.each<[string, Partial<typeof SOUND>, readonly RegExp[]]>([
 
 it('a Redis that does not tell is a doubt; one that does not answer is not asked further', async () => {
   const refusing = async () => Promise.reject(new Error("ERR unknown command 'CONFIG'"));
-  expect(await redisDoubts(refusing)).toEqual([expect.stringMatching(/does not tell/)]);
+  expect(await redisDoubts(refusing)).toEqual([expect.stringMatching(/doesn’t show its settings/)]);
   const silent = async () => Promise.reject(new Error('Socket closed unexpectedly'));
   await expect(redisDoubts(silent)).rejects.toThrow('Socket closed');
 });

@@ -48,7 +48,7 @@ describe('an answer', () => {
 
   it('to planks has data of kind floor, in ticks', async () => {
     const { object } = toJson(
-      await answerTo("planks 12' x 14', plank: 6 x 48 in, 10 per carton, $58 a carton, tax: 8 %"),
+      await answerTo("planks 12' x 14', plank: 6 x 48 in, 10 per carton, $58 a carton, tax: 8%"),
     );
     // Inches: the sides and the plank as typed; the gap, stagger, end and strip of TRADE's defaults for a floating floor.
     expect(object).toMatchObject({
@@ -116,7 +116,7 @@ describe('what is no reply', () => {
     expect(toJson({ reference: '0badcafe', outage: false })).toEqual({
       object: {
         fault: { reference: '0badcafe' },
-        brief: [expect.any(String), 'stays, give this reference: 0badcafe.'],
+        brief: [expect.any(String), expect.stringContaining('give this reference: 0badcafe.')],
         briefCautions: 0,
         next: [],
         sections: [],

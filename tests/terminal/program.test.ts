@@ -109,7 +109,7 @@ describe('start', () => {
     const { code, out, err } = await run([]);
     expect([code, err]).toEqual([0, '']);
     expect(out.startsWith(`${TERMINAL.greeting}\n\n> how many `)).toBe(true);
-    expect(out).toMatch(/\nBuy \d+ cartons /);
+    expect(out).toMatch(/\nBuy \d+ boxes /);
   });
 
   it('tells every fault of a bad configuration at once, and exits with 1', async () => {

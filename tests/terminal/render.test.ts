@@ -116,7 +116,7 @@ describe('around the blocks', () => {
       'How it was read',
       '- 12x14 read as feet',
       '',
-      'Take care',
+      'Safety',
       '- Wear pads.',
       '',
       'Sources',
@@ -179,7 +179,7 @@ describe('what is no reply', () => {
       'It may hold asbestos.',
       'Who to call: A licensed contractor.',
       '',
-      'Take care',
+      'Safety',
       '- Do not sand it.',
     ]);
   });

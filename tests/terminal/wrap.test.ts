@@ -35,7 +35,7 @@ describe('wrap', () => {
     ['a board 6 x 48 in wide', 12, ['a board', '6 x 48 in', 'wide']],
     ['cut from no. 12 now', 12, ['cut from', 'no. 12 now']],
     ['it covers 168 sq ft here', 12, ['it covers', '168 sq ft', 'here']],
-    ['a tax of 8 % is on top', 11, ['a tax of', '8 % is on', 'top']],
+    ['a tax of 8% is on top', 11, ['a tax of 8%', 'is on top']],
   ])('holds a measure together: %s', (text, columns, lines) => expect(wrap(text, columns)).toEqual(lines));
 
   it('tears a measure only where a line is narrower than it', () => {

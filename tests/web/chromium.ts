@@ -5,11 +5,11 @@ import { type Browser, chromium } from 'playwright-core';
 
 const PROGRAM = '/usr/bin/chromium';
 
-/** Whether browser tests run here. Throws where there is none and there must be. */
-export function hasChromium(): boolean {
+/** Whether browser tests run here; `what` they test is named where they don't. Throws where there is none and there must be. */
+export function hasChromium(what: string): boolean {
   if (existsSync(PROGRAM)) return true;
   if (process.env.FLOORHAND_REQUIRE_SERVICES === '1') throw new Error(`no ${PROGRAM}`);
-  process.stderr.write(`passed over, no ${PROGRAM}: the share page in a browser\n`);
+  process.stderr.write(`passed over, no ${PROGRAM}: ${what}\n`);
   return false;
 }
 

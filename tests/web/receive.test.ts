@@ -176,7 +176,7 @@ describe('a link', () => {
     own.store.down = true;
     const response = await own.visit(LINK);
     expect(response.status).toBe(503);
-    expect(await response.text()).toContain('cannot be reached');
+    expect(await response.text()).toContain('can’t be reached');
     expect(own.faults).toHaveLength(1);
   });
 });

@@ -115,7 +115,7 @@ describe('whoever typed it', () => {
     expect(fault).not.toHaveBeenCalled();
     expect(given).toHaveLength(1);
     const [problem] = problemsOf(given[0] as never);
-    expect(problem).toMatchObject({ expected: expect.stringContaining('took too long, so I stopped') });
+    expect(problem).toMatchObject({ expected: expect.stringContaining('too long to read, so I stopped') });
     expect(problem?.got).toContain(text.includes('hang') ? 'hang' : 'late');
     expect(problem?.fix).not.toBe('');
   });

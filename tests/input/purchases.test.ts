@@ -2,9 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { thingsNamed } from '../../src/input/item-named.ts';
+import { readPurchases, thingsNamed } from '../../src/input/parse-purchases.ts';
 import { DEFAULT_PREFERENCES, type Reading } from '../../src/input/reading.ts';
-import { readPurchases } from '../../src/language/old/bought.ts';
 
 const reading: Reading = { option: 'do', preferences: DEFAULT_PREFERENCES, note: () => undefined };
 const given = (text: string) => readPurchases(text, reading);

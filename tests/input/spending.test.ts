@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readSpending } from '../../src/input/parse-spending.ts';
 import { DEFAULT_PREFERENCES, type Reading } from '../../src/input/reading.ts';
-import { readMoney } from '../../src/language/old/spent.ts';
 
 const reading: Reading = { option: 'do', preferences: DEFAULT_PREFERENCES, note: () => undefined };
 
@@ -40,17 +40,17 @@ describe('money', () => {
     ['remove 3', { kind: 'remove', place: 3 }],
     ['', { kind: 'show' }],
     ['how much so far?', { kind: 'show' }],
-  ])('“%s”', (text, expected) => expect(readMoney(text, reading)).toMatchObject(expected));
+  ])('“%s”', (text, expected) => expect(readSpending(text, reading)).toMatchObject(expected));
 
   it.each(['blah', 'spent nothing on adhesive', '$0 on tape', 'insurer pays 120 %', 'insurer pays the piper'])(
     '“%s” is none',
-    (text) => expect(readMoney(text, reading)).toBeUndefined(),
+    (text) => expect(readSpending(text, reading)).toBeUndefined(),
   );
 
   it('nothing typed throws', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme', maxLength: 80 }), (text) => {
-        readMoney(`spent $5 ${text}`, reading);
+        readSpending(`spent $5 ${text}`, reading);
       }),
     );
   });

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readSharing } from '../../src/language/old/sharing-said.ts';
+import { readSharing } from '../../src/input/parse-share.ts';
 
 /** Wednesday, 25 November 2026, 12:00 UTC. */
 const NOW = Date.UTC(2026, 10, 25, 12);

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { readDirection } from '../../src/input/parse-layout.ts';
-import { readSoFar } from '../../src/language/old/so-far.ts';
+import { readRowsLaid } from '../../src/input/parse-rows-laid.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 
@@ -85,10 +85,10 @@ describe('how far a floor is laid', () => {
         offcuts: [{ end: 'left' }, { length: inch(20.5), end: 'right' }, { length: inch(9), end: 'any' }],
       },
     ],
-  ])('%s', (text, given) => expect(readBy(readSoFar, text).value).toMatchObject(given as object));
+  ])('%s', (text, given) => expect(readBy(readRowsLaid, text).value).toMatchObject(given as object));
 
   it('is in millimetres where that is the habit', () => {
-    expect(readBy(readSoFar, 'row 3 ended at 812, 9 planks left, offcuts: 450 left', METRIC).value).toMatchObject({
+    expect(readBy(readRowsLaid, 'row 3 ended at 812, 9 planks left, offcuts: 450 left', METRIC).value).toMatchObject({
       rows: [{ end: millimetres(812) }],
       offcuts: [{ length: millimetres(450) }],
     });
@@ -102,12 +102,12 @@ describe('how far a floor is laid', () => {
     'row 3 done, 5 planks left, 6 planks left',
     'row 3 done, 17 gnus',
   ])('asks about %s, with a fix that is read', (text) => {
-    const { value, problems } = readBy(readSoFar, text);
+    const { value, problems } = readBy(readRowsLaid, text);
     expect(value).toBeUndefined();
-    expect(readBy(readSoFar, problems[0]?.fix ?? '').problems).toEqual([]);
+    expect(readBy(readRowsLaid, problems[0]?.fix ?? '').problems).toEqual([]);
   });
 
   it('tells what it does not use', () => {
-    expect(readBy(readSoFar, 'row 3 done, 5 planks left, knees hurt').notes.join()).toContain('knees hurt');
+    expect(readBy(readRowsLaid, 'row 3 done, 5 planks left, knees hurt').notes.join()).toContain('knees hurt');
   });
 });

@@ -1,7 +1,12 @@
 /** Everyday sentences about a job under way become the line that keeps it; questions stay questions. */
 
 import { describe, expect, it } from 'vitest';
-import { jobSaid } from '../../src/language/old/job-said.ts';
+import { commands } from '../../commands/all.ts';
+import { parseText } from '../../src/chat/grammar.ts';
+import { fullName } from '../../src/input/command-shape.ts';
+import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
+import { jobLine } from '../../src/language/job-lines.ts';
+import { hear, PROBABLE_SCORE } from '../../src/language/model.ts';
 import { conversation, textOf } from '../project/conversation.ts';
 
 describe('news of a job', () => {
@@ -16,15 +21,10 @@ describe('news of a job', () => {
     ['we found a soft spot 2x3 ft in the bedroom', 'project found found a soft spot 2x3 ft in the bedroom'],
     ['done tear-out bedroom', 'project progress done tear-out bedroom'],
     ['acclimating everywhere since Friday 18:00', 'project progress acclimating everywhere since Friday 18:00'],
-    ['what’s next?'.replace('’', "'"), 'project progress'],
-    ['whats next', 'project progress'],
     ['the hall is not flat', 'project progress the hall is not flat'],
     ['Küche is dry', 'project progress Küche is dry'],
-    ['shopping list', 'project shopping'],
-    ['what do I still need to buy?', 'project shopping'],
-    ['how much have I spent so far?', 'project spend'],
     ['my notes', 'project log'],
-  ])('“%s”', (said, line) => expect(jobSaid(said)).toBe(line));
+  ])('“%s”', (said, line) => expect(jobLine(said)).toBe(line));
 
   it.each([
     'how many boxes for 12x14, 7 inch by 4 foot planks, 23.33 a box?',
@@ -36,7 +36,47 @@ describe('news of a job', () => {
     'note',
     'spent',
     'found',
-  ])('“%s” is none', (said) => expect(jobSaid(said)).toBeUndefined());
+  ])('“%s” is none', (said) => expect(jobLine(said)).toBeUndefined());
+});
+
+describe('a question about the job or the project', () => {
+  it.each([
+    ['what’s next?', 'project progress'],
+    ['whats next', 'project progress'],
+    ['how far are we?', 'project progress'],
+    ['shopping list', 'project shopping'],
+    ['what do I still need to buy?', 'project shopping'],
+    ['how much have I spent so far?', 'project spend'],
+    ['how much has it cost?', 'project spend'],
+    ['spend', 'project spend'],
+    ['my data', 'project mydata'],
+    ['what do you know about me?', 'project mydata'],
+    ['my projects', 'project list'],
+    ['who can see my project?', 'project share'],
+    ['what have I shared?', 'project share'],
+    ['what is left to measure?', 'project measure'],
+    ['show the open measurements', 'project measure'],
+  ])('“%s” is heard as %s', (text, name) => {
+    const heard = hear(text);
+    expect(heard).toMatchObject({ kind: 'command', name });
+    expect(heard.score).toBeGreaterThan(PROBABLE_SCORE);
+    expect(jobLine(text)).toBeUndefined();
+  });
+});
+
+it.each([
+  ['list my projects', 'project list'],
+  ['list your sources', 'sources'],
+  ['list for the store please', 'project shopping'],
+  ['list living room and bedroom', 'trim list'],
+  ['list 12 x 14', 'trim list'],
+  ['where does the gap come from?', 'sources'],
+  ['what can you do?', 'help'],
+  ['the cautions for lifting, dust and blades in one place', 'safety'],
+])('“%s” is %s, whatever command its first word begins', (text, name) => {
+  const holdings = { preferences: DEFAULT_PREFERENCES, project: undefined, named: undefined };
+  const { parsed } = parseText({ commands, access: undefined, holdings }, text, 'line');
+  expect(parsed.ok && fullName(parsed.command)).toBe(name);
 });
 
 it('a week on the job, in its own words', async () => {
@@ -52,7 +92,7 @@ it('a week on the job, in its own words', async () => {
   expect(project.stages.marks).toHaveLength(4);
   expect(project.log).toMatchObject([{ text: 'the plumber comes on Friday' }]);
   expect(project.found).toMatchObject([{ room: 'living' }]);
-  expect(textOf(await talk.reply('what have we found so far?'))).toMatch(/mould remediator/);
+  expect(textOf(await talk.reply('what have we found so far?'))).toMatch(/mold remediator/);
   expect(textOf(await talk.reply('what do we still need to buy?'))).toMatch(/cartons of 10 more, of lot B7/);
 });
 

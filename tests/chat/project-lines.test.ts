@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { projectSaid } from '../../src/language/old/project-said.ts';
+import { projectLine } from '../../src/language/project-lines.ts';
 
 const room = (name: string) => ({ name, text: '12 x 14 ft', notes: [], inScope: true });
 const EMPTY = { rooms: [], picks: {} };
@@ -11,7 +11,7 @@ const ROOMS = { rooms: [room('bedroom'), room('living room')], picks: {} };
 const FULL = { ...ROOMS, picks: { plank: '6 x 48 in, 10 per carton' } };
 
 const lineOf = (said: string, project?: typeof FULL | typeof ROOMS | typeof EMPTY) =>
-  projectSaid(said, commands, DEFAULT_PREFERENCES, project);
+  projectLine(said, commands, DEFAULT_PREFERENCES, project);
 
 describe('with or without a project', () => {
   it('marks round the whole sentence are nobody’s', () => {
@@ -36,14 +36,12 @@ describe('with or without a project', () => {
     ['please switch to metric units', 'project settings units: metric'],
     ['use decimal commas', 'project settings decimal: comma'],
     ['what changed?', 'project undo list'],
-    ['my data', 'project mydata'],
     ['delete all my data', 'project mydata do: forget'],
     ['delete project Upstairs flat', 'project delete Upstairs flat'],
     ['bring back my project', 'project restore'],
     ['rename the project to Top floor', 'project rename Top floor'],
     ['copy the project as Oak', 'project copy Oak'],
     ['use no project', 'project use none'],
-    ['spend', 'project spend'],
     ['found', 'project found'],
     ['log', 'project log'],
     ['picks', 'project pick'],
