@@ -114,6 +114,10 @@ const IN_OLD_MATERIALS = ['asbestos', 'lead', 'silica'];
 /** Lines in the way, which entries warn of as `hidden-lines`. */
 const FOUND_LIVE = ['electric', 'plumbing', 'heated-floor'];
 
+function foundLive(sightings: readonly Sighting[]): boolean {
+  return sightings.some(({ hazard, level }) => level === 'stop' && FOUND_LIVE.includes(hazard));
+}
+
 /** Work on it that was done; “may it be sanded” asks about work to come. */
 const DONE =
   /(?<!\b(?:be|get|been|gets|being) )\b(?:sanded|scraped|chipped|ground|drilled|vacuumed|swept|smashed|chiseled|sawed|broke|buffed)\b/i;
@@ -134,17 +138,21 @@ function asAsked(sighting: Sighting, text: string): Sighting {
  * Adds to an entry about the hazard what was written, whom to call, and the hazard's data. Whoever has disturbed
  * it reads first what to do now.
  */
-export function aboutHazard(
+export async function aboutHazard(
   given: Outcome,
   command: string | undefined,
   { sightings: [found] }: Screened,
   text: string,
-): Outcome {
+): Promise<Outcome> {
   if (!found || command !== 'handbook' || !('headline' in given)) return given;
   const asked = asAsked(found, text);
   const own = hazardReply(asked);
   const { call } = hazardAnswer(asked.hazard, asked.about);
-  const leads = asked.about === 'disturbed' && !('entry' in given.data && /disturbed/.test(String(given.data.entry)));
+  const id = 'entry' in given.data ? String(given.data.entry) : '';
+  const { entryOf } = await import('../handbook/all-entries.ts');
+  const disturbed = asked.about === 'disturbed' && !/disturbed/.test(id);
+  // Cutting, nailing or screwing near what is live waits until it is safe.
+  const leads = disturbed || (foundLive([found]) && entryOf(id)?.topic !== 'safety');
   return {
     ...given,
     ...(leads && { headline: own.headline }),
@@ -175,8 +183,7 @@ export async function standsBeside(
   const { entryOf } = await import('../handbook/all-entries.ts');
   const { topic = '', cautions = [] } = entryOf(optionTexts.get('entry') ?? '') ?? {};
   // Something live was found: an entry that doesn't warn of it is about another thing.
-  const live = sightings.some(({ hazard, level }) => level === 'stop' && FOUND_LIVE.includes(hazard));
-  if (live && topic !== 'safety' && !cautions.includes('hidden-lines')) return false;
+  if (foundLive(sightings) && topic !== 'safety' && !cautions.includes('hidden-lines')) return false;
   if (!sightings.some(({ hazard }) => IN_OLD_MATERIALS.includes(hazard))) return true;
   const own = ['old materials', 'safety'].includes(topic);
   return own && sightings.some(({ hazard }) => hazard === cautions[0]);

@@ -214,7 +214,7 @@ async function* judgedOutcomes(
   const suggestions = suggestionsFor(whole, here);
   let last: Outcome | undefined;
   for await (const found of outcomesOf(requested, { ...here, holdings: whole.held })) {
-    const told = withHazardsSaid(aboutHazard(found, named, said, request.text), bearers, named, typed);
+    const told = withHazardsSaid(await aboutHazard(found, named, said, request.text), bearers, named, typed);
     const outcome =
       memory && 'headline' in told ? { ...told, seen: memory.seen, ...(opened ? { opens: opened } : {}) } : told;
     last = outcome;

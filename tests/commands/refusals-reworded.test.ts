@@ -94,9 +94,17 @@ describe('a sentence that tells of a hazard is refused for it', () => {
     "there's toilet overflow under the carpet, patch 20 x 30 in at 3' from left, 5' from bottom",
     'my joist is rotten, how do I patch a 20 by 30 inch hole 3 feet from left 5 ft from bottom, first joist 16 in',
     'squeaky 4x6 area, the joist is cracked',
-    'how do i fix a squeaky floor 4 by 6 feet with wires below',
   ])('%s', async (sentence) => {
     expect(await answerTo(sentence)).toHaveProperty('why');
+  });
+
+  it.each([
+    'how do i fix a squeaky floor 4 by 6 feet with wires below',
+    'i found an old wire under the squeaky board, how long should the screws be',
+  ])('leads what is said of the work: %s', async (sentence) => {
+    const answer = await answerTo(sentence);
+    expect('headline' in answer && answer.headline).toMatch(/^Leave (?:wires|pipes) alone/);
+    expect(answer).toHaveProperty('data.kind', 'hazard');
   });
 
   it('and none for a sound one', async () => {
