@@ -5,10 +5,11 @@ import { defineCommand } from '../src/chat/command.ts';
 import { ENTRIES, entriesLike, entryOf } from '../src/handbook/all-entries.ts';
 import { entryCautions, entryPath, entryText } from '../src/handbook/answer.ts';
 import { type Entry, type EntryTopic, TOPICS } from '../src/handbook/entry.ts';
+import { type Term, termNamed } from '../src/handbook/glossary.ts';
 import { areasSaid, saysMetric, workedFrom } from '../src/handbook/worked.ts';
 import { choice, text } from '../src/input/options.ts';
 import { type Read, read, unread } from '../src/input/reading.ts';
-import { type Action, type Block, reply, type Source } from '../src/reply/reply.ts';
+import { type Action, type Block, type Reply, reply, type Source } from '../src/reply/reply.ts';
 import { HANDBOOK, RULE_REASONS } from '../src/text/handbook-text.ts';
 
 /** By id or title; failing that, all entries with the word in them. */
@@ -56,13 +57,22 @@ export default defineCommand({
       read(typed.split(/[\s,]+/).flatMap((id) => entryOf(id) ?? [])),
     ),
     reason: choice(['no', 'yes'], { summary: 'Why it is so, first', standard: 'no' }),
+    word: text(
+      { summary: 'A word of the trade to explain', standard: 'none', example: 'joist' },
+      (typed, { option }): Read<Term | undefined> => {
+        const term = termNamed(typed);
+        if (term || typed === 'none') return read(term);
+        return unread({ option, got: typed, expected: HANDBOOK.unknownWord, fix: 'joist' });
+      },
+    ),
   }),
   examples: [
     { ask: 'handbook', headline: () => HANDBOOK.all(ENTRIES.length) },
     { ask: 'handbook entry: same-lot', headline: () => entryText(entryOf('same-lot') as Entry, false).lead },
   ],
-  run: ({ entry: found, near, said, also, reason }, { preferences, assumed, address, optionTexts }) => {
+  run: ({ entry: found, near, said, also, reason, word }, { preferences, assumed, address, optionTexts }) => {
     const metric = preferences.units === 'metric';
+    if (word) return explained(word, metric, assumed);
     const [entry, ...others] = found;
     if (!entry || others.length > 0) {
       const topics = TOPICS.map((topic) => found.filter((one) => one.topic === topic)).filter((own) => own.length > 0);
@@ -141,6 +151,27 @@ export default defineCommand({
     });
   },
 });
+
+/** What a word means, then what the handbook says about the thing. */
+function explained(
+  { names: [name = ''], meaning, entry: id }: Term,
+  metric: boolean,
+  assumed: readonly string[],
+): Reply {
+  const entry = entryOf(id);
+  if (!entry) throw new Error(`The word ${name} leads to ${id}, which is no entry`);
+  const { lead, lines, sources } = entryText(entry, metric);
+  return reply({
+    headline: meaning,
+    lines: [HANDBOOK.also(entry.title, lead)],
+    blocks: [{ kind: 'text', text: lines.join(' ') }],
+    assumed,
+    cautions: entryCautions(entry, metric),
+    sources,
+    actions: [opening(entry)],
+    data: { kind: 'handbook', entry: id, word: name, figures: [], values: {} },
+  });
+}
 
 /** How a lead begins that leaves open what was worked out. */
 const UNDECIDED = 'It depends';

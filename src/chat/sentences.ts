@@ -1,6 +1,7 @@
 /** From a sentence's intent to a command, a handbook entry, or one question with choices. */
 
 import { entryOf } from '../handbook/all-entries.ts';
+import { termAsked } from '../handbook/glossary.ts';
 import { saysMetric, workedFrom, worksWithWords } from '../handbook/worked.ts';
 import { fullName, optionsOf, typedName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
@@ -36,6 +37,8 @@ export function meant(
   typed: Command | undefined,
 ): Parsed {
   if (text.trim() === '') return read;
+  const [word] = termAsked(text)?.names ?? [];
+  if (word !== undefined) return of('handbook', commands, new Map([['word', word]])) ?? read;
   // A sentence may begin with the name of the command that it asks for.
   const own =
     typed && !text.includes(':') && lacks(read) ? wholeSentence(text, typed, commands, preferences) : undefined;

@@ -2,6 +2,7 @@
 
 export const HANDBOOK = {
   unknown: 'The handbook has nothing by that name. Type “handbook” for the list.',
+  unknownWord: 'I don’t have that word. Try another, such as joist, miter or T-molding.',
   all: (count: number) => `${count} questions and answers about replacing a floor.`,
   several: (count: number, about: string) => `${count} questions about ${about}.`,
   topics: (topics: readonly string[]) => `Topics: ${topics.join(', ')}.`,
