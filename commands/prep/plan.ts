@@ -3,9 +3,14 @@
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { HEATING_FIGURES, LONGEST_ACCLIMATION } from '../../src/figures/floor-figures.ts';
-import { ASBESTOS_MARGIN, asbestosFigures, LEAD_YEARS, leadFigures } from '../../src/figures/old-materials-figures.ts';
 import { FLOATING_FLATNESS, FLOATING_FLATNESS_METRIC, LEVELLER_DRIES } from '../../src/figures/subfloor-figures.ts';
-import { LIFTING_PACE } from '../../src/figures/tearout-figures.ts';
+import {
+  ASBESTOS_MARGIN,
+  asbestosFigures,
+  LEAD_YEARS,
+  LIFTING_PACE,
+  leadFigures,
+} from '../../src/figures/tearout-figures.ts';
 import { type Saying, sayArea, sayHours, sayLength } from '../../src/input/format.ts';
 import { choice, count, room } from '../../src/input/options.ts';
 import { type Country, mayHoldAsbestos } from '../../src/prep/old-materials.ts';

@@ -1,7 +1,6 @@
 /** Options and refusals that the subfloor commands share. */
 
 import type { Context } from '../../src/chat/command.ts';
-import { ASBESTOS_MARGIN, LEAD_YEARS } from '../../src/figures/old-materials-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import {
   BEAD,
@@ -15,7 +14,7 @@ import {
   PATCH_MARGIN,
   TUBE,
 } from '../../src/figures/subfloor-figures.ts';
-import { COVERING_NOT_GIVEN } from '../../src/figures/tearout-figures.ts';
+import { ASBESTOS_MARGIN, COVERING_NOT_GIVEN, LEAD_YEARS } from '../../src/figures/tearout-figures.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import {
   type ParsedBeneath,

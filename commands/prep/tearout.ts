@@ -2,13 +2,16 @@
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { asbestosFigures, LEAD_YEARS, leadFigures, MINOR_WORK } from '../../src/figures/old-materials-figures.ts';
 import {
+  asbestosFigures,
   BAG,
   BUNDLE,
   debrisFigures,
   GULLY,
   LAID_WEIGHT,
+  LEAD_YEARS,
+  leadFigures,
+  MINOR_WORK,
   TACK_STRIP,
   TACK_STRIP_PIECE,
   tearoutFigures,

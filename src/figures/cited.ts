@@ -1,4 +1,4 @@
-/** A figure of the trade with its source: every constant the answers rely on is one of these. */
+/** Figures with their sources: those the answers compute with, and those the handbook only quotes. */
 
 import type { Source } from '../reply/reply.ts';
 
@@ -40,3 +40,17 @@ export const SQUARE_FOOT: Cited<number> = {
 };
 
 export const UNIT_FIGURES = [INCH, SQUARE_FOOT] as const;
+
+// A figure that the handbook quotes by its id, in US and metric words.
+
+export interface QuotedFigure {
+  /** Lowercase words with hyphens, unique. */
+  readonly id: string;
+  /** What it measures. */
+  readonly name: string;
+  /** The figure with its unit, as it stands in a sentence: '1/4 in', '5 to 15%'. */
+  readonly us: string;
+  /** The same for someone who measures in metric; rounded as a person there would say it. Left out if equal. */
+  readonly metric?: string;
+  readonly source: Source;
+}

@@ -1,8 +1,7 @@
 /** Figures that the answers about old materials, dust, damp and smell quote. */
 
 import type { Source } from '../reply/reply.ts';
-import { CAUTIOUS_DEFAULT, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
-import type { QuotedFigure } from './quoted.ts';
+import { CAUTIOUS_DEFAULT, COMMON_PRACTICE, type QuotedFigure, TRADE_CUSTOM } from './cited.ts';
 
 // Asbestos floors.
 

@@ -1,8 +1,7 @@
 /** Figures that the answers about rows, gaps and the climate of a room quote. */
 
 import type { Source } from '../reply/reply.ts';
-import { COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
-import type { QuotedFigure } from './quoted.ts';
+import { COMMON_PRACTICE, type QuotedFigure, TRADE_CUSTOM } from './cited.ts';
 
 // Rows.
 

@@ -1,8 +1,7 @@
 /** Figures that the answers about buying, planning, money and people quote. */
 
 import type { Source } from '../reply/reply.ts';
-import { COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
-import type { QuotedFigure } from './quoted.ts';
+import { COMMON_PRACTICE, type QuotedFigure, TRADE_CUSTOM } from './cited.ts';
 
 // People.
 

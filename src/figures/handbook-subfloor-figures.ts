@@ -1,8 +1,7 @@
 /** Figures that the answers about the subfloor and the slab quote. */
 
 import type { Source } from '../reply/reply.ts';
-import { CAUTIOUS_DEFAULT, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
-import type { QuotedFigure } from './quoted.ts';
+import { CAUTIOUS_DEFAULT, COMMON_PRACTICE, type QuotedFigure, TRADE_CUSTOM } from './cited.ts';
 
 // Concrete slab.
 

@@ -1,7 +1,7 @@
 /** Turns an entry into an answer: its figures filled in, in the reader's units, with their sources. */
 
-import { QUOTED } from '../figures/all-quoted.ts';
-import type { QuotedFigure } from '../figures/quoted.ts';
+import { QUOTED } from '../figures/all-figures.ts';
+import type { QuotedFigure } from '../figures/cited.ts';
 import { cautionsFor, TASKS } from '../figures/safety-figures.ts';
 import type { Caution, Source } from '../reply/reply.ts';
 import { worded } from '../text/caution-text.ts';

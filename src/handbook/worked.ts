@@ -1,6 +1,6 @@
 /** Computes an entry's answer from the figures in a message: a lead and the values behind it. */
 
-import { QUOTED } from '../figures/all-quoted.ts';
+import { QUOTED } from '../figures/all-figures.ts';
 import { sayCut, sayLength } from '../input/format.ts';
 import { WORKED } from '../text/handbook-text.ts';
 import { feet, inches, type Length, millimetres, TICKS_PER_INCH, ticks } from '../units/length.ts';

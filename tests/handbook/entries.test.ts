@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { QUOTED } from '../../src/figures/all-quoted.ts';
+import { QUOTED } from '../../src/figures/all-figures.ts';
 import { ENTRIES, entryOf } from '../../src/handbook/all-entries.ts';
 import { entryText } from '../../src/handbook/answer.ts';
 import { saysMetric, workedFrom } from '../../src/handbook/worked.ts';

@@ -1,6 +1,6 @@
 /** The numbers in a quoted figure's words, in their order: '3 1/4 in' is 3.25, '1,100 °F' is 1100. */
 
-import type { QuotedFigure } from '../../src/figures/quoted.ts';
+import type { QuotedFigure } from '../../src/figures/cited.ts';
 
 const NUMBER = /(\d+) (\d+)\/(\d+)|(\d+)\/(\d+)|\d+(?:,\d{3})*(?:\.\d+)?/g;
 

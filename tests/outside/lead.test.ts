@@ -1,7 +1,7 @@
 /** Old paint disturbed, against the US EPA's questions and answers on its rule. */
 
 import { describe, expect, it, test } from 'vitest';
-import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/old-materials-figures.ts';
+import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/tearout-figures.ts';
 import { disturbedArea, isMinor } from '../../src/prep/old-materials.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
