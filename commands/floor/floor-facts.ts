@@ -2,10 +2,9 @@
 
 import { RULE_OF_THUMB_PERCENT } from '../../src/figures/floor-figures.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
-import { planksByArea } from '../../src/layout/cartons.ts';
-import type { Plan, Plank, Region } from '../../src/layout/floor.ts';
+import { type Plan, type Plank, planksByArea, type Region } from '../../src/layout/floor.ts';
 import { type Home, roomAreas, startWall } from '../../src/layout/home-regions.ts';
-import { keptOffcuts, type Leftover, leftoverOf } from '../../src/layout/offcuts.ts';
+import { keptOffcuts, type Leftover, leftoverOf } from '../../src/layout/lay-floor.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Block, Fact } from '../../src/reply/reply.ts';
 import { BUY, counted, LAY } from '../../src/text/floor-text.ts';

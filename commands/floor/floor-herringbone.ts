@@ -7,7 +7,7 @@ import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayArea, sayCut, sayNumber } from '../../src/input/format.ts';
 import { sayPieceMarked } from '../../src/input/format-piece.ts';
 import type { ParsedHerringbone } from '../../src/input/parse-layout.ts';
-import { planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
+import { planksByArea, purchaseOf } from '../../src/layout/floor.ts';
 import {
   type HerringBoard,
   type HerringPlan,

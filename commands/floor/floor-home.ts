@@ -5,8 +5,13 @@ import type { Problems } from '../../src/chat/command.ts';
 import { type Saying, sayLength } from '../../src/input/format.ts';
 import type { Doorway, DoorwayTrouble, Taken } from '../../src/layout/doorways.ts';
 import type { Region } from '../../src/layout/floor.ts';
-import { type Home, type HomeTrouble, homeOf } from '../../src/layout/home-regions.ts';
-import type { ParsedStanding, StandingTrouble } from '../../src/layout/obstacles.ts';
+import {
+  type Home,
+  type HomeTrouble,
+  homeOf,
+  type ParsedStanding,
+  type StandingTrouble,
+} from '../../src/layout/home-regions.ts';
 import type { Problem } from '../../src/reply/reply.ts';
 import { DOORWAY_WRONG, STANDING_WRONG, wrong } from '../../src/text/floor-problems-text.ts';
 import { HOME_TAKEN } from '../../src/text/home-text.ts';

@@ -21,7 +21,7 @@ import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
 import type { Direction } from '../../src/layout/direction.ts';
 import type { Doorway } from '../../src/layout/doorways.ts';
 import type { Pattern, Plan, Plank, Rules } from '../../src/layout/floor.ts';
-import type { ParsedStanding } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding } from '../../src/layout/home-regions.ts';
 import { stairStep } from '../../src/layout/runs.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import {

@@ -3,15 +3,20 @@
 import type { Context, Problems } from '../../src/chat/command.ts';
 import { LONG_RUN, LONG_RUN_GAP } from '../../src/figures/floor-figures.ts';
 import { type Saying, sayLength, sayMoney } from '../../src/input/format.ts';
-import { costOf, type Purchase, purchaseOf } from '../../src/layout/cartons.ts';
 import { type CoveredArea, groundOf, isSlanted } from '../../src/layout/covered-area.ts';
 import { directed, divided, largestOf, largestRoom } from '../../src/layout/direction.ts';
 import type { HomeDoorway } from '../../src/layout/doorways.ts';
-import type { Plan, Region } from '../../src/layout/floor.ts';
+import { costOf, type Plan, type Purchase, purchaseOf, type Region } from '../../src/layout/floor.ts';
 import { frameOf } from '../../src/layout/frame.ts';
 import type { Home } from '../../src/layout/home-regions.ts';
-import { inOrder, layingOrder } from '../../src/layout/lay-floor.ts';
-import { type KeptOffcut, keptOffcuts, type Leftover, leftoverOf } from '../../src/layout/offcuts.ts';
+import {
+  inOrder,
+  type KeptOffcut,
+  keptOffcuts,
+  type Leftover,
+  layingOrder,
+  leftoverOf,
+} from '../../src/layout/lay-floor.ts';
 import type { Result } from '../../src/reply/reply.ts';
 import {
   directionDivided,

@@ -7,10 +7,9 @@ import { floorRules, LONG_RUN, PERIMETER_GAP, PLANK_FIGURES } from '../../src/fi
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayCut } from '../../src/input/format.ts';
 import { PATTERN_NAMES } from '../../src/input/parse-layout.ts';
-import { purchaseOf } from '../../src/layout/cartons.ts';
 import type { CoveredArea } from '../../src/layout/covered-area.ts';
 import { betterWay, quarterTurned } from '../../src/layout/direction.ts';
-import type { Plan } from '../../src/layout/floor.ts';
+import { type Plan, purchaseOf } from '../../src/layout/floor.ts';
 import { type Action, type Block, type Fact, type Reason, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import {

@@ -1,8 +1,8 @@
 /** How certain the carton count is: lays the floor again with all walls, then single walls, a little longer or shorter. */
 
 import { type Saying, sayLength } from '../../src/input/format.ts';
-import { purchaseOf } from '../../src/layout/cartons.ts';
 import { type Variant, variants } from '../../src/layout/doubt.ts';
+import { purchaseOf } from '../../src/layout/floor.ts';
 import type { Block, Fact } from '../../src/reply/reply.ts';
 import { SURE } from '../../src/text/floor-text.ts';
 import { wallLength } from '../../src/units/geometry.ts';

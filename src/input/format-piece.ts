@@ -1,7 +1,7 @@
 /** Formatting a cut piece: its length, both sides if an end is slanted, and its corners if it is cut to a shape. */
 
+import { describe } from '../layout/covered-area.ts';
 import type { Piece, Row } from '../layout/floor.ts';
-import { describe } from '../layout/piece-shape.ts';
 import { SHAPE } from '../text/floor-text.ts';
 import { inUnits } from '../text/units-text.ts';
 import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geometry.ts';

@@ -1,10 +1,9 @@
 /** Lower bounds on the planks a floor needs with its rows in one direction, and a check of the rules on a finished layout. */
 
 import type { Bound, BrokenRule, Plank, Rules } from './floor.ts';
-import { distinctLines } from './row-lines.ts';
 import { endOf, isJointed, jointLine, jointsOf, type Run, tooNear, withinPlank } from './runs.ts';
-import { scatterBreaches } from './scatter-rules.ts';
 import {
+  distinctLines,
   leastWall,
   longWalls,
   type Slab,
@@ -17,6 +16,7 @@ import {
   type WallLevel,
   wallLevels,
 } from './slab.ts';
+import { scatterBreaches } from './starts.ts';
 
 /** One way to slice a region: Σ(run + kerf·⌈run/plank⌉) over its runs, and its ripped strips. */
 interface Slicing {

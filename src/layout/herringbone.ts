@@ -2,9 +2,8 @@
 
 import { at, boxOf, type Outline, type Point } from '../units/geometry.ts';
 import type { Length } from '../units/length.ts';
-import { within } from './covered-area.ts';
+import { describe, within } from './covered-area.ts';
 import type { Bound, Frame, Part, Plank, Region, Slant } from './floor.ts';
-import { describe } from './piece-shape.ts';
 
 /** Boards made as mirror images: those along u are `A`, those along v `B`. */
 type Hand = 'A' | 'B';

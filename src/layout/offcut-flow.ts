@@ -2,7 +2,7 @@
 
 import type { Lane } from './cutting.ts';
 import { isJointed, type Run } from './runs.ts';
-import { endsKept, type ScatterFloor } from './scatter-rules.ts';
+import { endsKept, type ScatterFloor } from './starts.ts';
 
 // How many stacked rows can keep the rules if all their joints fall near certain positions.
 

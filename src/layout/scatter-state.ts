@@ -1,8 +1,7 @@
 /** One layout during the scatter search: its start pieces, their cost, and the moves that change them. */
 
 import { endOf, isJointed, type Run, tooNear } from './runs.ts';
-import { breachesOf, endsKept, type ScatterFloor, type Triple } from './scatter-rules.ts';
-import { GRID } from './starts.ts';
+import { breachesOf, endsKept, GRID, type ScatterFloor, type Triple } from './starts.ts';
 
 /** A sorted list of lengths in ticks with insert and remove. */
 class Ordered {

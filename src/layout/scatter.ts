@@ -4,9 +4,8 @@ import { rowChoices, type Sliced } from './covered-area.ts';
 import { ripPairs } from './cutting.ts';
 import type { Bound, Plank, Rules } from './floor.ts';
 import { endOf, isJointed, withinPlank } from './runs.ts';
-import { endsKept, type ScatterFloor, scatterFloor } from './scatter-rules.ts';
 import { change, MENDING, ScatterState, WEIGHTS } from './scatter-state.ts';
-import type { Starts } from './starts.ts';
+import { endsKept, type ScatterFloor, type Starts, scatterFloor } from './starts.ts';
 
 /** The mulberry32 generator (public domain, from memory): numbers in [0, 1) from a 32-bit state. */
 export function seeded(seed: number): () => number {

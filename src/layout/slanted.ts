@@ -2,17 +2,14 @@
 
 import { at, boxOf, type Outline } from '../units/geometry.ts';
 import { brokenRules, type Layout } from './bounds.ts';
-import { groundArea, groundOf, within } from './covered-area.ts';
+import { groundArea, groundOf, shapeOf, within } from './covered-area.ts';
 import { countPairs, type NestPiece, nestPlanks } from './cutting.ts';
 import type { Frame, LaidRegion, Part, Piece, Plan, Plank, Region, Row, Rules } from './floor.ts';
 import { frameOf } from './frame.ts';
-import { shapeOf } from './piece-shape.ts';
-import { chooseRowLine } from './row-lines.ts';
 import { endOf, isJointed, jointLine, lineStagger, pieceLengths, type Run, runsOf, withinPlank } from './runs.ts';
 import { quickScatter, startsBy } from './scatter.ts';
-import { scatterFloor } from './scatter-rules.ts';
-import { leastWall, type SlicedRow, type Span, subtract, union, type WallLevel } from './slab.ts';
-import { faultsAt, GRID, laid, placesFor, repairStarts } from './starts.ts';
+import { chooseRowLine, leastWall, type SlicedRow, type Span, subtract, union, type WallLevel } from './slab.ts';
+import { faultsAt, GRID, laid, placesFor, repairStarts, scatterFloor } from './starts.ts';
 
 /** A row with the outlines (frame, even–odd) of what lies in it. */
 interface SlantRow extends SlicedRow {

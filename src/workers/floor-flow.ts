@@ -5,7 +5,7 @@ import type { Lane } from '../layout/cutting.ts';
 import type { Bound, Plan } from '../layout/floor.ts';
 import { brokenArcs, type FlowArc, type FlowTable, flowBound, type Worth } from '../layout/offcut-flow.ts';
 import { seeded } from '../layout/scatter.ts';
-import type { ScatterFloor } from '../layout/scatter-rules.ts';
+import type { ScatterFloor } from '../layout/starts.ts';
 
 const MOST_STEPS = 120;
 const MOST_FAILURES = 6;

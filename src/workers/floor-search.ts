@@ -8,8 +8,8 @@ import { isFewer, type Plan, type Plank, type Rules } from '../layout/floor.ts';
 import { planOf } from '../layout/lay-floor.ts';
 import { type FlowTable, flowTable } from '../layout/offcut-flow.ts';
 import { anneal, type Dealt, type Effort, quickScatter, scatterMended, startsBy } from '../layout/scatter.ts';
-import { scatterFloor } from '../layout/scatter-rules.ts';
 import type { ScatterState } from '../layout/scatter-state.ts';
+import { scatterFloor } from '../layout/starts.ts';
 import { bounded, breaksNone, type FlowBounds, FlowModel, leastOf, type OffcutFlow, proved } from './floor-flow.ts';
 
 /** Programs with more columns aren't rounded. A limit on steps rather than time, so that answers are reproducible. */

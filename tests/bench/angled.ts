@@ -2,8 +2,7 @@
 
 import { herringResult } from '../../commands/floor/floor-herringbone.ts';
 import { floorResult } from '../../commands/floor/lay.ts';
-import { purchaseOf } from '../../src/layout/cartons.ts';
-import type { Pattern, Plank, Region } from '../../src/layout/floor.ts';
+import { type Pattern, type Plank, purchaseOf, type Region } from '../../src/layout/floor.ts';
 import { layHerringbone } from '../../src/layout/herringbone-lay.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { stairStep } from '../../src/layout/runs.ts';

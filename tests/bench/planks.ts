@@ -2,8 +2,15 @@
 
 import { floorResult, layAsk } from '../../commands/floor/lay.ts';
 import { answerPlanks, answerSurely } from '../../commands/floor/planks.ts';
-import { planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
-import type { Pattern, Plan, Plank, Region, Rules } from '../../src/layout/floor.ts';
+import {
+  type Pattern,
+  type Plan,
+  type Plank,
+  planksByArea,
+  purchaseOf,
+  type Region,
+  type Rules,
+} from '../../src/layout/floor.ts';
 import { angleBySide } from '../../src/layout/frame.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { stairStep } from '../../src/layout/runs.ts';

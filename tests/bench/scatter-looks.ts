@@ -1,10 +1,9 @@
 /** Looks of a scattered floor, counted: joints in line, stairs, clusters. */
 
 import { floorResult } from '../../commands/floor/lay.ts';
-import { purchaseOf } from '../../src/layout/cartons.ts';
-import type { Plan } from '../../src/layout/floor.ts';
+import { type Plan, purchaseOf } from '../../src/layout/floor.ts';
 import { runsIn, runsOf } from '../../src/layout/runs.ts';
-import { crowdedJoints } from '../../src/layout/scatter-rules.ts';
+import { crowdedJoints } from '../../src/layout/starts.ts';
 import { checkFloor } from '../outside/floor-checker.ts';
 
 /** Joints that the checker finds in line or on a stair, when nothing is told of them. */
@@ -14,7 +13,7 @@ export function misplaced(plan: Plan): number {
   return checkFloor(JSON.parse(JSON.stringify(data))).filter((fault) => fault.includes('pattern is broken')).length;
 }
 
-/** Joints in one place with two more in the alternate rows before (src/layout/scatter-rules.ts). */
+/** Joints in one place with two more in the alternate rows before (src/layout/starts.ts). */
 export function crowded({ regions, plank, rules }: Plan): number {
   return regions.reduce((sum, { rows }) => {
     const slices = rows.map((row) => ({

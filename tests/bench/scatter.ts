@@ -1,9 +1,17 @@
 /** Scattered floors on seeded rooms: legality, planks against what is proved, usual practice and the rule of thumb, looks, time. */
 
 import { floorResult } from '../../commands/floor/lay.ts';
-import { planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
 import type { CoveredArea } from '../../src/layout/covered-area.ts';
-import { isFewer, type Pattern, type Plan, type Plank, type Region, type Rules } from '../../src/layout/floor.ts';
+import {
+  isFewer,
+  type Pattern,
+  type Plan,
+  type Plank,
+  planksByArea,
+  purchaseOf,
+  type Region,
+  type Rules,
+} from '../../src/layout/floor.ts';
 import { angleBySide } from '../../src/layout/frame.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { doubleArea } from '../../src/units/geometry.ts';

@@ -5,7 +5,7 @@ import {
   BASEBOARDS_QUOTED,
   TRIM_FASTENING_QUOTED,
   TRIM_JOINTS_QUOTED,
-} from '../../src/figures/handbook-trim-figures.ts';
+} from '../../src/figures/handbook-edges-figures.ts';
 import { TOOLS_AND_BODY_QUOTED } from '../../src/figures/handbook-work-figures.ts';
 import { figureNumbers } from './figure-numbers.ts';
 

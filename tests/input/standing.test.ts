@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { standingAsTyped } from '../../commands/floor/floor-home.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../../src/input/reading.ts';
 import { readStanding } from '../../src/input/rooms/parse-obstacles.ts';
-import type { ParsedStanding, StandingPlace } from '../../src/layout/obstacles.ts';
+import type { ParsedStanding, StandingPlace } from '../../src/layout/home-regions.ts';
 import { inches, millimetres, ticks } from '../../src/units/length.ts';
 import { METRIC, readBy } from './told.ts';
 

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { costOf, planksByArea, purchaseOf } from '../../src/layout/cartons.ts';
+import { costOf, planksByArea, purchaseOf } from '../../src/layout/floor.ts';
 import { cents, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../../src/units/length.ts';
 
 // CEMC, University of Waterloo, Problem of the Week B 2023-24, no. 15 (published): 66 m² with planks of 0.2 m² in boxes of 8

@@ -3,8 +3,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Doorway, DoorwaySide } from '../../src/layout/doorways.ts';
 import type { Region } from '../../src/layout/floor.ts';
-import { homeOf, roomAreas, startWall } from '../../src/layout/home-regions.ts';
-import type { ParsedStanding, StandingPlace } from '../../src/layout/obstacles.ts';
+import {
+  homeOf,
+  type ParsedStanding,
+  roomAreas,
+  type StandingPlace,
+  startWall,
+} from '../../src/layout/home-regions.ts';
 import { inches } from '../../src/units/length.ts';
 import { region } from '../outside/laid.ts';
 

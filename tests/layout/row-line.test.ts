@@ -2,8 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseRowLine } from '../../src/layout/row-lines.ts';
-import { stripBeside } from '../../src/layout/slab.ts';
+import { chooseRowLine, stripBeside } from '../../src/layout/slab.ts';
 
 const WIDTH = 24;
 const level = fc.record({

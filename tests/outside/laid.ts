@@ -1,8 +1,7 @@
 /** Floors laid for a test and handed over as the result data that outside checkers read. */
 
 import { floorResult } from '../../commands/floor/lay.ts';
-import { purchaseOf } from '../../src/layout/cartons.ts';
-import type { Pattern, Plan, Plank, Region, Rules } from '../../src/layout/floor.ts';
+import { type Pattern, type Plan, type Plank, purchaseOf, type Region, type Rules } from '../../src/layout/floor.ts';
 import type { Angle } from '../../src/layout/frame.ts';
 import { layFloor } from '../../src/layout/lay-floor.ts';
 import { stairStep } from '../../src/layout/runs.ts';

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Lane } from '../../src/layout/cutting.ts';
 import { flowTable } from '../../src/layout/offcut-flow.ts';
 import type { Run } from '../../src/layout/runs.ts';
-import { scatterFloor } from '../../src/layout/scatter-rules.ts';
+import { scatterFloor } from '../../src/layout/starts.ts';
 import { inches } from '../../src/units/length.ts';
 import { bounded, FlowModel, highs } from '../../src/workers/floor-flow.ts';
 import { fewestOf } from '../outside/layout-oracle.ts';

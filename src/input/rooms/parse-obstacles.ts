@@ -1,6 +1,6 @@
 /** Fixtures in a room: `island 3x6 at 4' from left, 5' from bottom of living; post 4x4 in, 30 in from wall 2, 6 ft from wall 1`. */
 
-import type { ParsedStanding, StandingPlace } from '../../layout/obstacles.ts';
+import type { ParsedStanding, StandingPlace } from '../../layout/home-regions.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { standingUnread } from '../../text/floor-problems-text.ts';
 import { inches, type Length, ticks } from '../../units/length.ts';

@@ -36,6 +36,24 @@ const HELD =
   /(?<=\d) (?=\d+\/\d)|(?<=[\d"'/]) (?=(?:mm|cm|m|m²|in|ft|sq ft|yd|kg|lb|%|€)(?![\p{L}\d]))|(?<=\bno\.) (?=\d)|(?<=\d['′]) (?=\d)|(?<=\bsq) (?=ft\b)|(?<=\d["']?) (?=[x×] \d)|(?<=\d["']? [x×]) (?=\d)/gu;
 const HOLD = '\u00a0';
 
+const SIGNS = new Intl.Segmenter('en', { granularity: 'grapheme' });
+const MOST_SIGNS = 4000;
+const signWidths = new Map<string, number>();
+
+/** Columns that a text takes. Each sign is measured once: string-width holds it against every emoji that there is. */
+function columnsOf(text: string): number {
+  if (/^[ -~]*$/.test(text)) return text.length;
+  // Signs of one escape sequence are measured together.
+  if (/[\u001b\u009b]/.test(text)) return stringWidth(text);
+  let columns = 0;
+  for (const { segment } of SIGNS.segment(text)) {
+    const known = signWidths.get(segment) ?? stringWidth(segment);
+    if (signWidths.size < MOST_SIGNS && segment.length < 20) signWidths.set(segment, known);
+    columns += known;
+  }
+  return columns;
+}
+
 /** Lines no wider than `width` columns, without control characters; a wider word is broken. Empty text is one empty line. */
 export function wrap(text: string, width: number): readonly string[] {
   const room = Math.max(1, width);
@@ -43,7 +61,7 @@ export function wrap(text: string, width: number): readonly string[] {
   let line = '';
   let filled = 0;
   for (const word of words(text, room)) {
-    const wide = stringWidth(word);
+    const wide = columnsOf(word);
     if (line !== '' && filled + 1 + wide <= room) {
       line += ` ${word}`;
       filled += 1 + wide;
@@ -53,7 +71,7 @@ export function wrap(text: string, width: number): readonly string[] {
     const parts = wide > room ? broken(word, room) : [word];
     lines.push(...parts.slice(0, -1));
     line = parts.at(-1) ?? '';
-    filled = wide > room ? stringWidth(line) : wide;
+    filled = wide > room ? columnsOf(line) : wide;
   }
   lines.push(line);
   return lines;
@@ -65,11 +83,9 @@ function words(text: string, room: number): readonly string[] {
   return held.split(' ').flatMap((word) => {
     if (!word.includes(HOLD)) return [word];
     const loose = word.replaceAll(HOLD, ' ');
-    return stringWidth(loose) > room ? loose.split(' ') : [loose];
+    return columnsOf(loose) > room ? loose.split(' ') : [loose];
   });
 }
-
-const SIGNS = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 /** A word in parts no wider than `room`, never inside a sign that several characters make; a wider sign stands alone. */
 function broken(word: string, room: number): readonly string[] {
@@ -77,7 +93,7 @@ function broken(word: string, room: number): readonly string[] {
   let part = '';
   let filled = 0;
   for (const { segment } of SIGNS.segment(word)) {
-    const wide = stringWidth(segment);
+    const wide = columnsOf(segment);
     if (part !== '' && filled + wide > room) {
       parts.push(part);
       part = '';
@@ -107,7 +123,7 @@ export function terminalTable(
 ): readonly string[] {
   const room = width - GAP * (columns.length - 1);
   const widest = (heads: readonly (readonly string[])[]): readonly number[] =>
-    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => stringWidth(cell))));
+    heads.map((head, i) => Math.max(...[...head, ...rows.map((row) => row[i] ?? '')].map((cell) => columnsOf(cell))));
   const natural = widest(columns.map((column) => [column]));
   // Long heads give way before cells do.
   const tight = widest(columns.map((column) => column.split(/\s+/)));
@@ -143,7 +159,7 @@ function sum(values: readonly number[]): number {
 }
 
 function pad(text: string, width: number): string {
-  return text + ' '.repeat(Math.max(0, width - stringWidth(text)));
+  return text + ' '.repeat(Math.max(0, width - columnsOf(text)));
 }
 
 /** Columns to write in, and whether the terminal shows colour. */
