@@ -44,7 +44,7 @@ const signWidths = new Map<string, number>();
 function columnsOf(text: string): number {
   if (/^[ -~]*$/.test(text)) return text.length;
   // Signs of one escape sequence are measured together.
-  if (/[\u001b\u009b]/.test(text)) return stringWidth(text);
+  if (text.includes('\u001b') || text.includes('\u009b')) return stringWidth(text);
   let columns = 0;
   for (const { segment } of SIGNS.segment(text)) {
     const known = signWidths.get(segment) ?? stringWidth(segment);
