@@ -21,6 +21,7 @@ import {
   SAME_STUD,
   STUD_SPACING,
   TRIM_HEIGHT,
+  TRIM_THICKNESS,
   WALLBOARD,
 } from '../../src/figures/trim-figures.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber } from '../../src/input/format.ts';
@@ -213,8 +214,29 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
   });
 }
 
+/** What a length of trim takes with the usual nails, bead and paint; `tubes` and `nails` are whole, `paint` is in quarts or liters. */
+export function usualSupplies(run: Length, saying: Saying): Supplies {
+  const studs = { first: STUD_SPACING.value, spacing: STUD_SPACING.value };
+  const rule = { single: GLUE_UP.value, sameStud: SAME_STUD.value };
+  const step = NAIL_STEPS.value[saying.units];
+  const litres = coatLitres(run, TRIM_HEIGHT.value, TRIM_THICKNESS.value, PAINT_COATS.value, PAINT_COVERAGE.value);
+  return {
+    tubes: tubesFor(run, CAULK_TUBE.value, CAULK_BEAD.value),
+    nails: nailCount([{ from: ticks(0), to: run }], studs, rule, NAILS_PER_STUD.value),
+    nail: sayCut(nailLength(TRIM_THICKNESS.value, WALLBOARD.value, NAIL_GRIP.value, step), saying),
+    paint: sayVolume(litres, saying),
+  };
+}
+
+export interface Supplies {
+  readonly tubes: number;
+  readonly nails: number;
+  readonly nail: string;
+  readonly paint: string;
+}
+
 /** Fumes come first, because most of this work is caulk, filler and paint. */
-function finishCautions(): readonly Caution[] {
+export function finishCautions(): readonly Caution[] {
   const all = cautionsOf('painting', 'nailing', 'sanding');
   const first = ['fumes', 'hidden-lines'];
   const rank = ({ topic }: Caution): number => (first.includes(topic) ? first.indexOf(topic) : first.length);

@@ -1,16 +1,23 @@
-/** `trim run`: sticks for a length of trim in all, before every wall is known. */
+/** `trim run`: sticks, or nails, caulk and paint, for a length of trim in all, before every wall is known. */
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { RULE_OF_THUMB_PERCENT } from '../../src/figures/floor-figures.ts';
-import { TRIM_FIGURES } from '../../src/figures/trim-figures.ts';
+import {
+  CAULK_FIGURES,
+  NAIL_FIGURES,
+  PAINT_FIGURES,
+  STUD_SPACING,
+  TRIM_FIGURES,
+} from '../../src/figures/trim-figures.ts';
 import { sayLength, sayMoney, sayNumber } from '../../src/input/format.ts';
-import { percent, text } from '../../src/input/options.ts';
+import { choice, percent, text } from '../../src/input/options.ts';
 import { readLength, unitIn, unitsOf } from '../../src/input/parse-length.ts';
 import type { ParsedStock } from '../../src/input/parse-stock.ts';
 import { reply } from '../../src/reply/reply.ts';
-import { TRIM_RUN } from '../../src/text/trim-text.ts';
+import { FINISH, TRIM_RUN } from '../../src/text/trim-text.ts';
 import { type Cents, portion, ticks } from '../../src/units/length.ts';
+import { finishCautions, usualSupplies } from './finish.ts';
 import { stickOptions } from './trim-options.ts';
 
 /** One way to buy it all in sticks of a single length. */
@@ -44,7 +51,7 @@ function waysFor(needed: number, { items, currency }: ParsedStock): readonly [Wa
 export default defineCommand({
   group: 'trim',
   name: 'run',
-  summary: 'Sticks for a total length of trim, before you list the walls',
+  summary: 'Sticks, nails, caulk and paint for a total length of trim, before you list the walls',
   options: z.object({
     run: text({ summary: 'All the trim you need, end to end, without the doors', example: '64 ft' }, (typed, reading) =>
       readLength(typed, reading, reading.preferences.units === 'metric' ? 'm' : 'ft'),
@@ -56,6 +63,7 @@ export default defineCommand({
       record: RULE_OF_THUMB_PERCENT,
       example: '10%',
     }),
+    list: choice(['sticks', 'supplies'], { summary: 'Sticks, or nails, caulk and paint, first', standard: 'sticks' }),
   }),
   examples: [
     { ask: 'run 64 ft, stock: 8 ft', headline: "About 9 sticks of 8' for 64' of trim with 10% extra." },
@@ -63,9 +71,13 @@ export default defineCommand({
       ask: 'run 87 ft, stock: 8 ft $7.98; 12 ft $12.48',
       headline: "About 12 sticks of 8' for 87' of trim with 10% extra: $95.76.",
     },
+    {
+      ask: 'run 180 ft, list: supplies',
+      headline: `About 2 tubes of caulk, 272 nails (2") and 1.3 qt of paint for 180' of trim.`,
+    },
     { ask: 'run 19 m, stock: 2.4 m', headline: 'About 9 sticks of 2.4 m for 19 m of trim with 10% extra.' },
   ],
-  run: ({ run, stock, extra }, { assumed, optionTexts, preferences }) => {
+  run: ({ run, stock, extra, list }, { assumed, optionTexts, preferences }) => {
     const unit = unitIn(optionTexts.get('run') ?? '');
     const saying = { units: unit ? unitsOf(unit) : preferences.units, decimal: preferences.decimal };
     const share = `${sayNumber(extra / 100, saying)}%`;
@@ -80,6 +92,18 @@ export default defineCommand({
     ];
     const whole = sayLength(run, saying);
     const [best, ...others] = ways ?? [];
+    const supplies = usualSupplies(run, saying);
+    if (list === 'supplies') {
+      const { nails, tubes } = supplies;
+      return reply({
+        headline: TRIM_RUN.supplies(supplies, whole),
+        lines: [TRIM_RUN.suppliesAssume, FINISH.caulkLine, TRIM_RUN.exact],
+        assumed,
+        cautions: finishCautions(),
+        sources: [...NAIL_FIGURES, STUD_SPACING, ...CAULK_FIGURES, ...PAINT_FIGURES].map(({ source }) => source),
+        data: { kind: 'trim-run', run, nails, caulkTubes: tubes, sticks: [] },
+      });
+    }
     return reply({
       headline: best && needed > 0 ? TRIM_RUN.headline(...say(best), whole, share) : TRIM_RUN.nothing(whole),
       lines: [...(others.length > 0 ? [TRIM_RUN.others(others.map(say))] : []), TRIM_RUN.exact],
@@ -94,6 +118,7 @@ export default defineCommand({
             { label: TRIM_RUN.withExtra(share), value: sayLength(ticks(needed), saying) },
           ],
         },
+        { kind: 'text', section: 'buy', text: TRIM_RUN.supplies(supplies, whole) },
       ],
       sources: TRIM_FIGURES.map(({ source }) => source),
       data: {

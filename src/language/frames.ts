@@ -369,7 +369,18 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
     optionTexts: texts([['run', trimRun(given.plain)], ...stock(given)]),
   }),
   'trim reset': roomed('trim reset', doors),
-  'trim finish': roomed('trim finish', doors),
+  'trim finish': (given, preferences) => {
+    const run = given.room === undefined ? trimRun(given.plain) : undefined;
+    return run === undefined
+      ? roomed('trim finish', doors)(given, preferences)
+      : {
+          command: 'trim run',
+          optionTexts: new Map([
+            ['run', run],
+            ['list', 'supplies'],
+          ]),
+        };
+  },
   'trim edges': edges,
   'prep tearout': roomed('prep tearout', built),
   'prep plan': roomed('prep plan', built),

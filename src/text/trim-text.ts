@@ -259,6 +259,16 @@ type Bought = readonly [count: number, length: string, money: string | undefined
 export const TRIM_RUN = {
   headline: (count: number, length: string, money: string | undefined, run: string, share: string) =>
     `About ${counted(count, 'stick')} of ${length} for ${run} of trim with ${share} extra${money === undefined ? '.' : `: ${money}.`}`,
+  supplies: (
+    {
+      tubes,
+      nails,
+      nail,
+      paint,
+    }: { readonly tubes: number; readonly nails: number; readonly nail: string; readonly paint: string },
+    run: string,
+  ) => `About ${counted(tubes, 'tube')} of caulk, ${nails} nails (${nail}) and ${paint} of paint for ${run} of trim.`,
+  suppliesAssume: 'One thin bead along the top, two nails at every stud, two coats on base of the usual height.',
   nothing: (run: string) => `Nothing to buy: the sticks you have cover ${run}.`,
   others: (ways: readonly Bought[]) =>
     `Or ${ways.map(([count, length, money]) => `${count} × ${length}${money === undefined ? '' : ` for ${money}`}`).join(', or ')}.`,
