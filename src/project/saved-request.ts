@@ -61,6 +61,7 @@ const OPTIONS = [
   'leveller-dry',
   'limit',
   'line',
+  'list',
   'load',
   'margin',
   'method',

@@ -11,7 +11,7 @@ import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 
 /** Defaults that take nothing for granted: something is left out, or is not known. */
-const NOTHING = ['none', 'no', 'unknown', 'computed', 'check', 'largest', '0', '0%'];
+const NOTHING = ['none', 'sticks', 'no', 'unknown', 'computed', 'check', 'largest', '0', '0%'];
 
 const shown = commands.filter(isCalculating).flatMap((command) =>
   optionsOf(command).flatMap((facts) => {
