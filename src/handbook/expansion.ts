@@ -132,6 +132,9 @@ export const EXPANSION_ENTRIES: readonly Entry[] = [
     title: 'How wide is the gap at the walls?',
     phrases: [
       'why that gap',
+      'whats a good gap',
+      'good gap size',
+      'gap?',
       'why 1/4 inch at the walls',
       'how much expansion gap for vinyl plank',
       'gap at the walls how big',

@@ -1,5 +1,6 @@
 /** Appliances, toilets, wet rooms, heavy things and living in the house while the floor goes down. */
 
+import { COMMON_PRACTICE } from '../figures/cited.ts';
 import type { Entry } from './entry.ts';
 
 export const FIXTURES_ENTRIES: readonly Entry[] = [
@@ -425,5 +426,37 @@ export const FIXTURES_ENTRIES: readonly Entry[] = [
     asks: 'How far is the flange below or above the new floor?',
     cautions: ['leak-water'],
     near: ['toilet', 'patch-how'],
+  },
+  {
+    id: 'wax-ring',
+    topic: 'gaps and edges',
+    title: 'Does the wax ring need replacing?',
+    phrases: [
+      'do i need a new wax ring when i put the toilet back',
+      'can i reuse the wax ring',
+      'wax ring or rubber seal',
+      'new wax seal every time the toilet comes off?',
+      'pulled the toilet to lay floor, same ring ok?',
+      'toilet seal after new flooring',
+      'which wax ring do i buy',
+      'wax free toilet gasket good?',
+      'is the old wax ring fine',
+      'how do i set the toilet on a new ring',
+      'bolts for the toilet reuse or new',
+      'flange bolts and wax when resetting',
+      'scrape old wax off the flange',
+      'toilet rocks after i put it back',
+      'do you caulk around the toilet base',
+    ],
+    answer:
+      'Yes, a new one each time: wax is shaped once and leaks if it is pressed twice. Scrape off the old wax, set new bolts, and lower the bowl straight down without rocking. A rubber seal can be lifted and set again, and forgives a low flange. Tighten evenly and gently; flush a few times and look for water.',
+    more: [
+      'Close the valve, flush, and sponge out tank and bowl before you lift it.',
+      'Stuff a rag in the drain while it is open: sewer gas comes up and screws go down. Take it out again.',
+    ],
+    asks: 'Is the flange above or below the new floor?',
+    cautions: ['leak-water'],
+    source: COMMON_PRACTICE,
+    near: ['toilet', 'toilet-flange'],
   },
 ];

@@ -26,7 +26,6 @@ export const PEOPLE_ENTRIES: readonly Entry[] = [
       'am i crazy to do whole house myself',
       'is this a beginner project',
       'skill level for lvp',
-      'can my teenager help',
       'is it realistic for me to do',
       'installer or diy',
       "my husband thinks we can do the whole downstairs ourselves, we've never even hung a shelf, is he dreaming",

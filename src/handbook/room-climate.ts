@@ -1,5 +1,6 @@
 /** Handbook: warm floors, cold rooms, sun, and how long cartons settle. */
 
+import { COMMON_PRACTICE } from '../figures/cited.ts';
 import type { Entry } from './entry.ts';
 
 export const ROOM_CLIMATE_ENTRIES: readonly Entry[] = [
@@ -202,5 +203,37 @@ export const ROOM_CLIMATE_ENTRIES: readonly Entry[] = [
     ],
     asks: 'How cold and how hot does the room get over a year?',
     near: ['gaps-appear', 'acclimation'],
+  },
+  {
+    id: 'cold-boxes',
+    topic: 'laying',
+    title: 'Cartons from a cold garage or truck',
+    phrases: [
+      'boxes were in a cold garage can i lay them today',
+      'planks came off a freezing truck',
+      'can i store flooring in the garage',
+      'cartons sat in the shed all winter',
+      'flooring delivered in the cold how long to warm up',
+      'can cold planks crack',
+      'vinyl brittle in cold',
+      'left the boxes in my car overnight below freezing',
+      'store vinyl plank in hot attic',
+      'is it ok to keep boxes in an unheated basement',
+      'where do i keep the cartons until i start',
+      'stack boxes flat or on end',
+      'how to store leftover planks',
+      'can boxes stand upright',
+      'how high can i stack cartons',
+      'boxes in the sun on the driveway',
+    ],
+    answer:
+      'Not yet: cold vinyl is brittle, snaps at the lock, and grows as it warms. Bring the cartons into the room, lay them flat in low stacks, closed, away from heaters and sun, and give them {acclimation-usual} at {laying-temperature} unless the maker says otherwise. A heated house is the place to store them, not a garage or attic.',
+    more: [
+      'Never stand cartons on end or lean them: planks bow and the locks twist.',
+      'Spares keep the same way: flat, dry, and where people live.',
+    ],
+    asks: 'How cold was it, and for how long?',
+    source: COMMON_PRACTICE,
+    near: ['acclimation', 'temperature'],
   },
 ];
