@@ -392,7 +392,7 @@ export const LAYING_ENTRIES: readonly Entry[] = [
       'caulk and touch up at the very end?',
     ],
     answer:
-      'Floor before baseboards, so the trim stands over the gap; ceilings, walls and doors before the floor, so nothing drips or drops on it. Prime and paint trim before it goes up if you can, then touch up. Cabinets come before a floating floor. If good baseboards stay, lay to them and add shoe.',
+      'Paint the walls first, then lay the floor, then put on the baseboards: nothing drips on the planks, and the trim covers the gap. Doors and ceilings come before the floor too. Prime and paint trim before it goes up if you can, then touch up. Cabinets come before a floating floor. If good baseboards stay, lay to them and add shoe.',
     more: [
       'Order that works: wet and dusty work, cabinets, wall paint, floor, base and casing touch-ups, shoe, last coat.',
       'New doors and casings go in first, set high enough for the floor to slide under.',

@@ -224,7 +224,7 @@ export const PLANK_DIRECTION_ENTRIES: readonly Entry[] = [
       'two kids rooms opposite ways',
     ],
     answer:
-      "Yes, at a doorway, under a T-molding or another strip; one direction through the whole floor looks calmer and needs fewer strips. In the middle of an open space don't turn click planks: their ends and sides rarely lock at right angles, and a glued turn ruins the float.",
+      "Keep one direction through the house if you can, and change it only at a doorway, under a T-molding: one direction looks calmer and needs fewer strips. In the middle of an open space don't turn click planks: their ends and sides rarely lock at right angles, and a glued turn ruins the float.",
     more: [
       'Put the strip under the closed door, so that each room shows one direction only.',
       'Upstairs need not match downstairs; nobody sees both at once.',
