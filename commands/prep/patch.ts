@@ -40,6 +40,7 @@ import {
   feetPerTube,
   type Patch,
   type PatchRules,
+  patchRange,
   planPatch,
   type Rect,
   type SheetSize,
@@ -76,7 +77,7 @@ import { screwNeed } from './squeaks.ts';
 
 interface PatchAsk {
   readonly damage: ParsedDamage;
-  readonly 'first-joist': Length;
+  readonly 'first-joist': Length | 'unknown';
   readonly spacing: Length;
   readonly joists: 'up' | 'across';
   readonly thickness: Length;
@@ -98,9 +99,14 @@ interface PatchAsk {
   readonly found: Found;
 }
 
+interface Place {
+  readonly left: Length;
+  readonly bottom: Length;
+}
+
 /** u runs across the joists, v along them. */
-function uvOf({ damage, joists }: PatchAsk): Rect {
-  const [x0, y0, x1, y1] = [damage.left, damage.bottom, damage.left + damage.across, damage.bottom + damage.up];
+function uvOf({ damage, joists }: PatchAsk, { left, bottom }: Place): Rect {
+  const [x0, y0, x1, y1] = [left, bottom, left + damage.across, bottom + damage.up];
   return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
 }
 
@@ -137,7 +143,8 @@ function patchProblem(ask: PatchAsk, context: Context, saying: Saying): Problem 
   const walls = wallsOf(ask);
   if (!walls) return undefined;
   const [wide, deep] = walls;
-  if (damage.left + damage.across <= wide && damage.bottom + damage.up <= deep) return undefined;
+  const { left, bottom } = damage.place ?? { left: 0, bottom: 0 };
+  if (left + damage.across <= wide && bottom + damage.up <= deep) return undefined;
   return damageBeyond(got, `${sayLength(wide, saying)} x ${sayLength(deep, saying)}`);
 }
 
@@ -382,9 +389,12 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
   const saying: Saying = { units: ask.damage.units, decimal: context.preferences.decimal };
   const problem = joistQuestion(ask, context) ?? patchProblem(ask, context, saying);
   if (problem) return { problems: [problem] };
-  const damage = uvOf(ask);
+  const { place } = ask.damage;
+  const first = ask['first-joist'];
+  if (place === undefined || first === 'unknown') return answerSize(ask, context, saying);
+  const damage = uvOf(ask, place);
   const rules = patchRules(ask);
-  const joists = { spacing: ask.spacing, first: ask['first-joist'], width: ask['joist-width'] };
+  const joists = { spacing: ask.spacing, first, width: ask['joist-width'] };
   const patch = planPatch(damage, joists, rules);
   if (typeof patch === 'string') return refusal(NO_CUT[patch]);
   const [across, up] = roomSides(patch.cut, ask.joists).map((side) => sayCut(ticks(side), saying));
@@ -397,23 +407,9 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
       buyFacts(patch, ask, saying),
       { kind: 'picture', drawing: drawPatch(patch, { run: ask.joists, joistWidth: ask['joist-width'] }, saying) },
       ...notes(patch, ask, mould, saying),
-      {
-        kind: 'steps',
-        section: 'how',
-        title: PATCH.stepsTitle,
-        steps: PATCH.steps(
-          sayCut(ticks(Math.floor(ask['joist-width'] / 2) - PANEL_GAP.value), saying),
-          sayCut(ask['joist-width'], saying),
-          sayCut(PANEL_GAP.value, saying),
-        ),
-      },
+      { kind: 'steps', section: 'how', title: PATCH.stepsTitle, steps: patchSteps(ask, saying) },
       sheetTable(patch, saying),
-      {
-        kind: 'checklist',
-        section: 'checklist',
-        title: PATCH.checkTitle,
-        items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)),
-      },
+      beforeClosing(ask, saying),
     ],
     assumed: context.optionTexts.has('joists') ? context.assumed : [...context.assumed, PATCH.assumedRun],
     cautions: worded(cautionsFor('subfloor')),
@@ -421,6 +417,61 @@ function answerPatch(ask: PatchAsk, context: Context): Outcome {
     data: patchResult(patch, ask),
     needs: patchNeeds(patch, ask, saying),
   });
+}
+
+/** What the patch can come to before anybody measured from the walls. */
+function answerSize(ask: PatchAsk, context: Context, saying: Saying): Outcome {
+  const { damage, spacing } = ask;
+  const joists = { spacing, width: ask['joist-width'] };
+  const turned = context.optionTexts.has('joists') ? [ask.joists === 'across'] : [false, true];
+  const range = patchRange([damage.across, damage.up], turned, joists, patchRules({ ...ask, room: 'none' }));
+  if (typeof range === 'string') return refusal(NO_CUT[range]);
+  const cut = (size: number): string => sayCut(ticks(size), saying);
+  const { across, along, most } = range;
+  const tubes = tubesOf(most, ask);
+  return reply({
+    headline: PATCH.sizeHeadline(across.map(cut), along.map(cut)),
+    lines: [
+      PATCH.sizeBuy(most.sheets.length, most.blocks.length, most.fasteners.length, PATCH.tubes(tubes)),
+      PATCH.lines.depth(cut(ask.thickness)),
+      PATCH.soft,
+      PATCH.sizeLacks(damage.place === undefined, ask['first-joist'] === 'unknown'),
+    ],
+    assumed: context.assumed,
+    cautions: worded(cautionsFor('subfloor')),
+    blocks: [
+      { kind: 'steps', section: 'how', title: PATCH.stepsTitle, steps: patchSteps(ask, saying) },
+      beforeClosing(ask, saying),
+    ],
+    sources: [...PATCH_FIGURES, ...JOIST_FIGURES, ...ADHESIVE_FIGURES].map(({ source }) => source),
+    data: {
+      kind: 'patch-size',
+      across,
+      along: [...along],
+      sheets: most.sheets.length,
+      blocks: most.blocks.length,
+      fasteners: most.fasteners.length,
+      adhesiveTubes: tubes,
+    },
+  });
+}
+
+function patchSteps(ask: PatchAsk, saying: Saying): readonly string[] {
+  const width = ask['joist-width'];
+  return PATCH.steps(
+    sayCut(ticks(Math.floor(width / 2) - PANEL_GAP.value), saying),
+    sayCut(width, saying),
+    sayCut(PANEL_GAP.value, saying),
+  );
+}
+
+function beforeClosing(ask: PatchAsk, saying: Saying): Block {
+  return {
+    kind: 'checklist',
+    section: 'checklist',
+    title: PATCH.checkTitle,
+    items: PATCH.check(...limitsSaid(ask['joist-depth'], saying)),
+  };
 }
 
 function patchLines(patch: Patch, ask: PatchAsk, saying: Saying): readonly string[] {
@@ -521,7 +572,7 @@ export default defineCommand({
   options: z.object({
     damage: text(
       {
-        summary: 'Size across x up, and how far from the left wall and the bottom wall',
+        summary: 'Size across x up, and if you can, how far from the left wall and the bottom wall',
         example: `20 x 30 in at 3' from left, 5' from bottom`,
       },
       readDamage,
@@ -536,6 +587,10 @@ export default defineCommand({
     {
       ask: `patch damage: 20 x 30 in at 3' from left, 5' from bottom, first-joist: 16 in`,
       headline: 'Cut out 32" × 34": 1 sheet, 4 blocks, 26 screws.',
+    },
+    {
+      ask: 'patch damage: 2 x 3 ft',
+      headline: 'Cut back to joist centers: 32", 48" or 64" across the joists, 28" to 40" along them.',
     },
     {
       ask: 'patch damage: 300 x 500 mm at 1,2 m from left, 900 mm from bottom, first-joist: 400 mm, spacing: 400 mm, joists: across, thickness: 18 mm, sheet: 1220 x 2440 mm, found: water stain',

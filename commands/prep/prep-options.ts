@@ -15,7 +15,7 @@ import {
   TUBE,
 } from '../../src/figures/subfloor-figures.ts';
 import { ASBESTOS_MARGIN, COVERING_NOT_GIVEN, LEAD_YEARS } from '../../src/figures/tearout-figures.ts';
-import { choice, length, text } from '../../src/input/options.ts';
+import { choice, length, lengthIfKnown, text } from '../../src/input/options.ts';
 import {
   type ParsedBeneath,
   type ParsedCovering,
@@ -67,7 +67,7 @@ export const thicknessOption = length({
 
 const nothing = ticks(0);
 
-export const firstJoist = length({
+export const firstJoist = lengthIfKnown({
   summary: 'Center of the first joist from the left wall (from the bottom wall if joists run across)',
   example: '16 in',
   least: nothing,

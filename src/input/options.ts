@@ -19,20 +19,32 @@ export const room = (given: ReadLine) =>
 export const plank = (given: ReadLine) =>
   reader({ kind: 'plank', example: '6 x 48 in, 10 per carton', colons: 'any', ...given }, readPlank);
 
-/** A length from `least` to `most` ticks; zero is accepted if `least` is 0. Bare numbers are inches or millimeters. */
-export const length = (
-  given: ReadLine & { readonly example: string; readonly least: Length; readonly most: Length },
-) => {
-  const { least, most, ...facts } = given;
-  return reader({ kind: 'length', ...facts }, (text, reading): Read<Length> => {
+type Bounded = ReadLine & { readonly example: string; readonly least: Length; readonly most: Length };
+
+const lengthBetween =
+  (least: Length, most: Length) =>
+  (text: string, reading: Reading): Read<Length> => {
     if (least === 0 && /^(?:none|no|0+(?:[.,]0+)?\s*(?:"|″|in|inch|inches|mm|cm)?)$/i.test(text.trim()))
       return read(ticks(0));
     const value = readLength(text, reading, reading.preferences.units === 'metric' ? 'mm' : 'in');
     if (!value.ok || (value.value >= least && value.value <= most)) return value;
     const say = (bound: Length): string => sayLength(bound, reading.preferences);
     return unread(outOfRange({ option: reading.option, got: text }, say(least), say(most)));
-  });
-};
+  };
+
+/** A length from `least` to `most` ticks; zero is accepted if `least` is 0. Bare numbers are inches or millimeters. */
+export const length = ({ least, most, ...facts }: Bounded) =>
+  reader({ kind: 'length', ...facts }, lengthBetween(least, most));
+
+/** A length that may be left open. */
+export const lengthIfKnown = ({ least, most, ...facts }: Bounded) =>
+  reader(
+    { kind: 'length', standard: 'unknown', ...facts },
+    (text, reading): Read<Length | 'unknown'> =>
+      /^(?:unknown|unsure|not sure|no idea|\?)$/i.test(text.trim())
+        ? read('unknown')
+        : lengthBetween(least, most)(text, reading),
+  );
 
 export const count = (given: ReadLine & { readonly least: number; readonly most: number }) => {
   const { least, most, ...facts } = given;

@@ -29,10 +29,10 @@ import { figureOf } from './parse-price.ts';
 import { type Read, type Reading, read, type Units, unread } from './reading.ts';
 import { pairPattern, plainSigns, readSide, SIDE, withoutHidden } from './rooms/room-text.ts';
 
-/** Damage: distances of its near left corner from the walls, its sides, and anything else said about it. */
+/** Damage: its sides, anything else said about it, and its place if that was said. */
 export interface ParsedDamage {
-  readonly left: Length;
-  readonly bottom: Length;
+  /** Its near left corner, from the walls. */
+  readonly place: { readonly left: Length; readonly bottom: Length } | undefined;
   readonly across: Length;
   readonly up: Length;
   readonly units: Units;
@@ -41,8 +41,8 @@ export interface ParsedDamage {
 
 const FROM = '(?: ?(?:in|out|away|up|over|off))? ?(?:from|off|to) (?:the )?';
 const WALL = '(?: ?-?(?:hand )?(?: ?(?:wall|side|edge))?)';
-const left = new RegExp(`(?<side>${SIDE})${FROM}left${WALL}(?![a-z])`);
-const bottom = new RegExp(`(?<side>${SIDE})${FROM}(?:bottom|lower|near|front)${WALL}(?![a-z])`);
+const FROM_LEFT = new RegExp(`(?<side>${SIDE})${FROM}left${WALL}(?![a-z])`);
+const FROM_BOTTOM = new RegExp(`(?<side>${SIDE})${FROM}(?:bottom|lower|near|front)${WALL}(?![a-z])`);
 const OTHER_WALL = new RegExp(`${SIDE}${FROM}(?:right|top|upper|far|back)${WALL}(?![a-z])`);
 const NOUGHT = '(?<![\\d./])0(?: ?(?:\'|"|ft|in|mm|cm|m))?';
 const AT_LEFT = new RegExp(`(?<side>${NOUGHT})${FROM}left${WALL}`);
@@ -56,7 +56,7 @@ const LONGEST_TEXT = 300;
 
 /**
  * `20 x 30 in at 3' from left, 5' from bottom`: the first side runs across, the second up. Damage at a wall is 0 from
- * it. Other words are screened for hazards. Never throws.
+ * it. Without a place only its size is known. Other words are screened for hazards. Never throws.
  */
 export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   const typed = withoutHidden(text.trim(), ' ').slice(0, LONGEST_TEXT);
@@ -64,8 +64,8 @@ export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   const plain = plainSigns(typed).replace(/\s+/g, ' ');
   const metric = reading.preferences.units === 'metric';
   const rest = new Rest(plain);
-  const fromLeft = rest.claim(left) ?? rest.claim(AT_LEFT);
-  const fromBottom = rest.claim(bottom) ?? rest.claim(AT_BOTTOM);
+  const fromLeft = rest.claim(FROM_LEFT) ?? rest.claim(AT_LEFT);
+  const fromBottom = rest.claim(FROM_BOTTOM) ?? rest.claim(AT_BOTTOM);
   const other = rest.claim(OTHER_WALL);
   const size = rest.claim(PAIR);
   const pair = fromLeft || fromBottom ? undefined : rest.claim(AT);
@@ -73,22 +73,25 @@ export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
   // Hazards take precedence over missing values, so that a fix never hides one.
   const unit: LengthUnit = unitIn(a ?? '') ?? unitIn(b ?? '') ?? (metric ? 'mm' : 'in');
   const [x, y] = [fromLeft?.groups?.side ?? pair?.groups?.a, fromBottom?.groups?.side ?? pair?.groups?.b];
-  const whole = [a, b, x, y].every((side) => side !== undefined);
-  const mended = whole ? `${a} x ${b} at ${x} from left, ${y} from bottom, unsure` : undefined;
+  const placed = x !== undefined && y !== undefined;
+  const at = placed ? ` at ${x} from left, ${y} from bottom` : '';
+  const mended =
+    a === undefined || b === undefined || (x === undefined) !== (y === undefined)
+      ? undefined
+      : `${a} x ${b}${at}, unsure`;
   const found = screened(rest.text.replace(FILLER, ' '), reading, mended);
   if (!found.ok) return found;
-  const nothing = { left: zero, bottom: zero, across: zero, up: zero, units: unitsOf(unit), found: found.value };
+  const nothing = { place: undefined, across: zero, up: zero, units: unitsOf(unit), found: found.value };
   if (found.value.hazards.length > 0) return read(nothing);
   if (other) return unread(placeSide(got));
   if (a === undefined || b === undefined) return unread(damageSizeMissing(got));
-  if (x === undefined || y === undefined) return unread(placeMissing(got));
-  if (pair) reading.note(placeRead(x, y));
+  if (!placed && (x !== undefined || y !== undefined)) return unread(placeMissing(got));
+  if (pair && placed) reading.note(placeRead(x, y));
   const lengths: Length[] = [];
   for (const [side, bare] of [
     [a, unitIn(b) ?? unit],
     [b, unitIn(a) ?? unit],
-    [x, metric ? 'mm' : 'in'],
-    [y, metric ? 'mm' : 'in'],
+    ...(placed ? ([x, y] as const).map((side) => [side, metric ? 'mm' : 'in'] as const) : []),
   ] as const) {
     const stated = unitIn(side) ?? (side === a || side === b ? (unitIn(a) ?? unitIn(b)) : undefined);
     if (stated === undefined && !/^0$/.test(side)) reading.note(partReadIn(side, UNITS[bare].word));
@@ -96,8 +99,8 @@ export function readDamage(text: string, reading: Reading): Read<ParsedDamage> {
     if (!length.ok) return unread(lengthFalse(got, length.expected));
     lengths.push(length.length);
   }
-  const [across = zero, up = zero, fromX = zero, fromY = zero] = lengths;
-  return read({ ...nothing, left: fromX, bottom: fromY, across, up });
+  const [across = zero, up = zero, left = zero, bottom = zero] = lengths;
+  return read({ ...nothing, place: placed ? { left, bottom } : undefined, across, up });
 }
 
 const zero = 0 as Length;

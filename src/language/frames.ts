@@ -309,6 +309,56 @@ const squeaks: Builder = ({ plain, room }) => {
     : { command: 'prep squeaks', optionTexts };
 };
 
+const SPOT_UNIT = `(?: ?("|'|in(?:ch(?:es)?)?|ft|feet|foot|mm|cm|m)(?![a-z]))`;
+const SPOT_SIDE = String.raw`(\d{1,4}(?:[.,]\d{1,2}|[ -]\d\/\d{1,2})?)`;
+/** Two sides of a bad spot; what lumber and sheets are called by is no spot. */
+const SPOT = new RegExp(
+  String.raw`(?<![\d.,/x])${SPOT_SIDE}${SPOT_UNIT}? ?(?:x|by) ?${SPOT_SIDE}${SPOT_UNIT}?(?![\d.,/]*\d)(?! ?(?:joists?|blocks?|blocking|sheets?|panels?|ply|lumber|boards?|studs?|rooms?))`,
+  'g',
+);
+const SQUARE_SPOT = new RegExp(
+  String.raw`(?<![\d.,/x])${SPOT_SIDE}${SPOT_UNIT} ?(?:square(?! (?:f|m))|each way|in each direction|(?:a|per) side|across|wide and long)`,
+);
+const OFF_WALL = `${SPOT_SIDE}${SPOT_UNIT} ?(?:in |up |out |over |away )?(?:from|off) (?:the |my )?`;
+const OFF_LEFT = new RegExp(`${OFF_WALL}left`);
+const OFF_BOTTOM = new RegExp(`${OFF_WALL}(?:bottom|near|front)`);
+const FIRST_JOIST = /first joist(?:'s center)?(?: (?:is|at|sits|starts|center)){0,2} (\d{1,2}(?:[.,]\d{1,2})?)/;
+const PLY =
+  /(?<![\d./])(\d\/\d{1,2}|\d{2}\/32|\d{1,2} ?mm)(?: ?in(?:ch)?| ?")?(?: thick)? (?:thick|ply(?:wood)?|osb|panels?|subfloor)/;
+/** A side without a unit: nobody cuts out a spot of 3 inches, nor one of 18 feet. */
+const SMALL_SIDE = 6;
+const LUMBER = /^2$/;
+
+/** `24 in x 30 in`; undefined if no size of a spot is said. */
+function spotIn(plain: string): string | undefined {
+  for (const [, a = '', unitA, b = '', unitB] of plain.matchAll(SPOT)) {
+    const unit = unitA ?? unitB;
+    if (unit === undefined && LUMBER.test(a) && Number(b) >= 3 && Number(b) % 2 === 0) continue;
+    const usual = Math.max(Number.parseFloat(a), Number.parseFloat(b)) <= SMALL_SIDE ? 'ft' : 'in';
+    return `${a} ${unitA ?? unit ?? usual} x ${b} ${unitB ?? unit ?? usual}`;
+  }
+  const [, side, unit] = SQUARE_SPOT.exec(plain) ?? [];
+  return side === undefined ? undefined : `${side} ${unit} x ${side} ${unit}`;
+}
+
+const patch: Builder = ({ plain }) => {
+  const spot = spotIn(plain);
+  if (spot === undefined) return lacking('prep patch', new Map(), 'damage');
+  const [, left, leftUnit] = OFF_LEFT.exec(plain) ?? [];
+  const [, bottom, bottomUnit] = OFF_BOTTOM.exec(plain) ?? [];
+  const placed = left !== undefined && bottom !== undefined;
+  const [, named] = SPACED.exec(plain) ?? [];
+  const thick = PLY.exec(plain)?.[1];
+  const first = FIRST_JOIST.exec(plain)?.[1];
+  const optionTexts = texts([
+    ['damage', placed ? `${spot} at ${left} ${leftUnit} from left, ${bottom} ${bottomUnit} from bottom` : spot],
+    ['spacing', named === undefined ? undefined : `${named} in`],
+    ['thickness', thick === undefined || /mm/.test(thick) ? thick : `${thick} in`],
+    ['first-joist', first === undefined ? undefined : `${first} in`],
+  ]);
+  return { command: 'prep patch', optionTexts };
+};
+
 const moisture: Builder = ({ plain }) => {
   const found = meterReadings(plain);
   if (!found) return lacking('prep moisture', new Map(), 'moisture');
@@ -389,7 +439,7 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
   'prep moisture': moisture,
   'prep lift': lift,
   'prep carry': lift,
-  'prep patch': () => lacking('prep patch', new Map(), 'damage'),
+  'prep patch': patch,
   safety: ({ plain }) => ({
     command: 'safety',
     optionTexts: texts([['task', TASK_WORDS.find(([, words]) => words.test(plain))?.[0]]]),

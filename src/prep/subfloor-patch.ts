@@ -411,6 +411,54 @@ export function planPatch(damage: Rect, joists: Joists, rules: PatchRules): Patc
   };
 }
 
+/** What a patch can come to where nobody measured from the walls to the damage or to the joists; in ticks. */
+export interface PatchRange {
+  /** Every width the hole can have across the joists, smallest first. */
+  readonly across: readonly number[];
+  /** Least and most along them. */
+  readonly along: readonly [number, number];
+  /** The plan that takes the most: sheets, then blocks and screws. */
+  readonly most: Patch;
+}
+
+const PLACES = 64;
+
+/**
+ * Tries the damage, turned both ways unless `turned` says how it lies, at places between two joists. `rules` know no walls.
+ * Throws a RangeError like patchCut.
+ */
+export function patchRange(
+  sides: readonly [number, number],
+  turned: readonly boolean[],
+  joists: Omit<Joists, 'first'>,
+  rules: PatchRules,
+): PatchRange | NoCut {
+  const far = 20 * joists.spacing;
+  const plans: Patch[] = [];
+  for (const turn of turned) {
+    const [across, along] = turn ? [sides[1], sides[0]] : sides;
+    for (let place = 0; place < PLACES; place += 1) {
+      const u0 = far + Math.round((place * joists.spacing) / PLACES);
+      const plan = planPatch(
+        { u0, v0: far, u1: u0 + across, v1: far + along },
+        { ...joists, first: joists.spacing },
+        rules,
+      );
+      if (typeof plan === 'string') return plan;
+      plans.push(plan);
+    }
+  }
+  const rank = ({ sheets, blocks, fasteners, kept }: Patch): number =>
+    sheets.length * 1e6 + blocks.length * 1e4 + fasteners.length + kept;
+  const widths = plans.map(({ cut }) => cut.u1 - cut.u0);
+  const lengths = plans.map(({ cut }) => cut.v1 - cut.v0);
+  return {
+    across: [...new Set(widths)].sort((one, other) => one - other),
+    along: [Math.min(...lengths), Math.max(...lengths)],
+    most: plans.reduce((worst, plan) => (rank(plan) > rank(worst) ? plan : worst)),
+  };
+}
+
 /** The split of the hole that takes the fewest sheets; the most even one of several. */
 function fewestSheets(cut: PatchCut, { sheet, gap, kerf, least }: PatchRules) {
   const plans = SPLITS.map((split) => {

@@ -268,6 +268,16 @@ export const PATCH = {
     glue: (tubes: string, screws: number) =>
       `Also ${tubes} of subfloor adhesive and ${counted(screws, 'screw')} for blocks and edges.`,
   },
+  sizeHeadline: (across: readonly string[], [least = '', most = '']: readonly string[]) =>
+    `Cut back to joist centers: ${across.slice(0, -1).join(', ')}${across.length > 1 ? ' or ' : ''}${across.at(-1)} across the joists, ${least === most ? least : `${least} to ${most}`} along them.`,
+  sizeBuy: (sheets: number, blocks: number, screws: number, tubes: string) =>
+    `Buy for the larger: ${counted(sheets, 'sheet')}, ${counted(blocks, 'block')}, ${counted(screws, 'screw')}, ${tubes} of subfloor adhesive.`,
+  sizeLacks: (place: boolean, joist: boolean) => {
+    const spot = 'how far the bad spot is from the left and bottom walls';
+    const first = 'how far the middle of the first joist is from the left wall';
+    return `For the exact cut, measure ${[...(place ? [spot] : []), ...(joist ? [first] : [])].join(', and ')}.`;
+  },
+  soft: 'A joist that a screwdriver sinks into is a licensed contractor’s job.',
   cutTitle: 'The cut',
   from: 'Where',
   fromWalls: (left: string, bottom: string) => `${left} from the left wall, ${bottom} from the bottom wall`,

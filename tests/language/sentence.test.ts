@@ -4,12 +4,21 @@ import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import type { Problems } from '../../src/chat/command.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
+import { sentenceFrame } from '../../src/language/frames.ts';
+import { measured } from '../../src/language/measured.ts';
 import { answerTo, floorTo, problemsOf, replyTo } from '../chat/asked.ts';
 
 function parsed(line: string) {
   const one = parseLine(line, commands);
   if (!one.ok) throw new Error(one.problems.map(({ expected }) => expected).join(' '));
   return { command: one.command.name, given: Object.fromEntries(one.optionTexts), assumed: one.assumed ?? [] };
+}
+
+function framed(command: string, line: string) {
+  const preferences = { units: 'imperial', decimal: '.', currency: 'USD' } as const;
+  const frame = sentenceFrame(command, measured(line, preferences), preferences);
+  if (!frame) throw new Error(`nothing in it for ${command}`);
+  return frame;
 }
 
 const WHOLE = { room: '12x14', plank: '7 inch by 4 foot, 23.33 a box' };
@@ -45,6 +54,23 @@ describe('a sentence', () => {
       room: given,
       direction: 'diagonal',
     });
+  });
+
+  it.each([
+    ['soft spot by the toilet about 18x24, how do i cut it out', { damage: '18 in x 24 in' }],
+    ['rot about 2 ft square by the tub, joists 16 on center', { damage: '2 ft x 2 ft', spacing: '16 in' }],
+    [
+      'patch a hole 24x30 in, 3 ft from the left wall and 1 ft up from the bottom, first joist is at 15 in',
+      { damage: '24 in x 30 in at 3 ft from left, 1 ft from bottom', 'first-joist': '15 in' },
+    ],
+    ['chipboard by the bath is mush, 600 by 450 mm, cut and patch', { damage: '600 mm x 450 mm' }],
+  ])('%s gives the patch its size', (line, options) => {
+    const { command, optionTexts } = framed('prep patch', line);
+    expect({ command, ...Object.fromEntries(optionTexts) }).toEqual({ command: 'prep patch', ...options });
+  });
+
+  it.each(['what 2x10 joists go under a patch', 'do i put 2x4 blocks below the patch'])('%s has no size', (line) => {
+    expect(framed('prep patch', line).missing?.option).toBe('damage');
   });
 
   it.each([

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { LevelResult } from '../../commands/prep/level.ts';
 import type { PatchResult } from '../../commands/prep/patch.ts';
 import { FASTENER_SPACING, PANEL_GAP, PANEL_SHEET } from '../../src/figures/subfloor-figures.ts';
-import { type Patch, type PatchRules, planPatch } from '../../src/prep/subfloor-patch.ts';
+import { type Patch, type PatchRules, patchRange, planPatch } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 
@@ -54,6 +54,33 @@ function patched({ joists, damage }: { joists: Parameters<typeof planPatch>[1]; 
   if (typeof patch === 'string') throw new Error(`no patch: ${patch}`);
   return patch;
 }
+
+describe('a patch of unknown place', () => {
+  it('is as wide as one of the widths and as long as the range, wherever the damage turns out to be', () => {
+    fc.assert(
+      fc.property(requested, fc.boolean(), ({ joists, damage }, turned) => {
+        const sides = [damage.u1 - damage.u0, damage.v1 - damage.v0] as const;
+        const cut = { ...damage, v0: feet(30), v1: feet(30) + sides[1] };
+        const { spacing, width } = joists;
+        const range = patchRange(turned ? [sides[1], sides[0]] : sides, [turned], { spacing, width }, RULES);
+        if (typeof range === 'string') throw new Error(range);
+        // Far enough from the first joist that the margin finds one beyond it.
+        const plan = patched({ joists: { ...joists, first: ticks(joists.first % spacing) }, damage: cut });
+        if (plan.cut.u0 > joists.first) expect(range.across).toContain(plan.cut.u1 - plan.cut.u0);
+        expect(range.along[0]).toBe(plan.cut.v1 - plan.cut.v0);
+        expect(range.along[1]).toBe(range.along[0]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  // By hand: 24 in and a margin of 2 on both sides are 28 in; joists 16 in apart give 32 where a joist lies right beside it, else 48.
+  it('of 24 in between joists 16 in apart takes two bays or three', () => {
+    const joists = { spacing: inches(16), width: inches(1.5) };
+    const range = patchRange([inches(24), inches(24)], [false], joists, RULES);
+    expect(range).toMatchObject({ across: [inches(32), inches(48)], along: [inches(28), inches(28)] });
+  });
+});
 
 describe('a patch', () => {
   it('covers its damage, lands on joists and spans two bays or more', () => {
