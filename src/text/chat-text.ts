@@ -55,7 +55,10 @@ export const CHAT = {
   tooLarge: (title: string) => `“${title}” is too large to send here.`,
   restarting: 'The bot is restarting, so this didn’t get finished. Ask again in a minute.',
   working: 'Still working on it: the full answer will replace this one.',
-  notTaken: 'Discord didn’t take this answer here. Ask again in a direct message with me.',
+  notTaken: 'Discord didn’t take this answer here. It comes with your next one.',
+  takenElsewhere: 'Discord didn’t take this answer here, so I sent it to your direct messages.',
+  notShown: 'Discord didn’t let me post this here. Ask a moderator whether I may write in this channel.',
+  noForm: (how: string) => `The form didn’t open. Say it in one sentence with ${how}.`,
   missed: 'An earlier answer didn’t reach you. Here it is.',
   menu: 'Work out quantities',
 } as const;

@@ -54,15 +54,13 @@ export async function inTime<T>(
 
 // What Discord refuses, sorted by what can still be done for the one who asked.
 
-/** `gone`: nothing more reaches this interaction. `message`: only the message is gone. `answered`: another delivery did it. `content`: what was sent was refused. */
+/** `gone`: nothing more reaches this interaction. `message`: only the message is gone. `answered`: another delivery did it. `content`: what was sent was refused, or its place takes nothing. */
 type Refused = 'gone' | 'message' | 'answered' | 'content' | 'unknown';
 
 const GONE: readonly (number | string)[] = [
   RESTJSONErrorCodes.UnknownInteraction,
   RESTJSONErrorCodes.UnknownWebhook,
   RESTJSONErrorCodes.InvalidWebhookToken,
-  RESTJSONErrorCodes.UnknownChannel,
-  RESTJSONErrorCodes.MissingAccess,
 ];
 
 /**
@@ -76,6 +74,6 @@ export function refused(cause: unknown): Refused {
   if (code === RESTJSONErrorCodes.UnknownMessage) return 'message';
   if (code === RESTJSONErrorCodes.InteractionHasAlreadyBeenAcknowledged) return 'answered';
   if (GONE.some((known) => known === code) || status === 401) return 'gone';
-  // Filters, permissions and sizes come with many codes, and something plainer may still be taken.
-  return status === 404 || status === 429 ? 'unknown' : 'content';
+  // Filters, permissions, sizes and places come with many codes: something plainer may still be taken, or by another way.
+  return status === 429 ? 'unknown' : 'content';
 }

@@ -14,6 +14,7 @@ import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { escapedMarkdown, label } from './escape.ts';
+import { refused, tellFault } from './fault.ts';
 import { type Came, customId } from './interaction.ts';
 import {
   CUSTOM_ID,
@@ -73,6 +74,21 @@ export function typedIn(submission: APIModalSubmission): string {
   return texts.join('\n');
 }
 
+/** Opens a form; where Discord does not take it, says how to ask instead. */
+export async function openForm(
+  modal: APIModalInteractionResponseCallbackData,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  try {
+    await access.wire.modal(came, modal);
+  } catch (cause) {
+    if (refused(cause) !== 'content') throw cause;
+    tellFault(access, cause);
+    await sayMention(came, access, CHAT.noForm);
+  }
+}
+
 function fieldOf(field: Field): APILabelComponent {
   return {
     type: ComponentType.Label,
@@ -116,7 +132,12 @@ function inputOf({ option, example, standard, choices, long, given }: Field): AP
 
 /** Says that what was pressed is no longer kept, and what to press instead. */
 export async function sayGone(came: Came, access: DiscordContext): Promise<void> {
-  const [before = '', after = ''] = CHAT.gone('\n').split('\n');
+  await sayMention(came, access, CHAT.gone);
+}
+
+/** A word of ours that tells to ask by the menu. */
+async function sayMention(came: Came, access: DiscordContext, say: (how: string) => string): Promise<void> {
+  const [before = '', after = ''] = say('\n').split('\n');
   const content = `${escapedMarkdown(before)} ${access.entries.mention('ask')}${escapedMarkdown(after)}`;
   const word = { ...wordOf(''), components: [{ type: ComponentType.TextDisplay, content }] } as const;
   await access.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
@@ -135,11 +156,12 @@ export function sayFaultTo(came: Came, access: DiscordContext, reference: string
 /** A word of ours, by whichever way is still open, for the asker alone where others are. Never rejects. */
 export async function sayTo(came: Came, access: DiscordContext, text: string): Promise<void> {
   const word = wordOf(text);
+  const ephemeral = came.ephemeral || came.open === true;
   try {
-    await access.wire.respond(came, word, { ephemeral: came.ephemeral, update: false }, false);
+    await access.wire.respond(came, word, { ephemeral, update: false }, false);
   } catch {
     // Answered already, so that a further message is still taken; or nothing is.
-    await access.wire.followUp(came, word, came.ephemeral).catch(() => undefined);
+    await access.wire.followUp(came, word, ephemeral).catch(() => undefined);
   }
 }
 

@@ -190,12 +190,17 @@ function messageWire(
   return {
     ...wire,
     sent: () => sent,
-    respond: (to, message) => put(message, to.asker.id),
+    async respond(to, message, { ephemeral }) {
+      if (!ephemeral) return put(message, to.asker.id);
+      await wire.direct(to.asker.id, message);
+      return [];
+    },
     async edit(to, message) {
       await put(message, to.asker.id);
     },
-    async followUp(to, message) {
-      await post(message, to.asker.id);
+    async followUp(to, message, ephemeral) {
+      if (ephemeral) await wire.direct(to.asker.id, message);
+      else await post(message, to.asker.id);
     },
     async defer() {
       // Only a courtesy: the answer comes without it too.

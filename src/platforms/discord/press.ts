@@ -15,14 +15,14 @@ import { CHAT } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
 import { answerRowsOf, type View } from './buttons.ts';
 import { label } from './escape.ts';
-import { drawnFor, inTime, refused } from './fault.ts';
-import { modalOf, sayGone, wordOf } from './forms.ts';
+import { drawnFor, inTime, refused, tellUnlessOutage } from './fault.ts';
+import { modalOf, openForm, sayGone, wordOf } from './forms.ts';
 import { type Came, customId, type Pressed, readCustomId, type Verb } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { type Around, outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
 import { render, renderSections } from './render.ts';
-import { askedBy, edited, inPlainerForm, sendAnswers } from './send.ts';
+import { askedBy, edited, inPlainerForm, inSomeForm, responded, sendAnswers } from './send.ts';
 import type { DiscordContext, ResponseChannel } from './types.ts';
 
 /** What each verb of a button or select is for; a form comes back as a form. */
@@ -141,7 +141,7 @@ async function change(
   const id = mintId();
   const draft = { by: came.account, form, ...(mends === undefined ? {} : { mends }) };
   await inTime(keepDraft(access.kept, id, draft), CLAIM_TIME, access);
-  await access.wire.modal(came, modalOf(command, form.told, id, { first: options, only: true }));
+  await openForm(modalOf(command, form.told, id, { first: options, only: true }), came, access);
 }
 
 /** The form of a request that could not be read. */
@@ -154,7 +154,7 @@ async function mend(
   const command = commandNamed(form.command, access.commands);
   if (!command) return sayGone(came, access);
   await inTime(keepDraft(access.kept, id, { ...draft, mends }), CLAIM_TIME, access);
-  await access.wire.modal(came, modalOf(command, form.told, id, { first: draft.wrong ?? [] }));
+  await openForm(modalOf(command, form.told, id, { first: draft.wrong ?? [] }), came, access);
 }
 
 /** A stored answer, one of its sections opened, or shown to everybody by the one who asked. */
@@ -214,7 +214,17 @@ async function show(
   if (!first) return;
   const shown = answerRowsOf(reply, { id, showable: false, shown: true }, access);
   const [message] = await outgoing([page], { above: askedBy(came, answer), below: shown }, drawnFor(access, came));
-  await inPlainerForm(message, reply, came, access, (one) => access.wire.followUp(came, one, false));
+  try {
+    await inSomeForm(message, reply, (one) => access.wire.followUp(came, one, false));
+  } catch (cause) {
+    tellUnlessOutage(access, cause);
+    // Not shown yet: it can be tried again, and its asker is told where they look.
+    await access.kept.delete(`shown:${id}`);
+    const again = answerRowsOf(reply, { id, showable: true }, access);
+    const above = [{ type: ComponentType.TextDisplay, content: `-# ${CHAT.notShown}` } as const];
+    const [own] = await outgoing([page], { above, below: again }, drawnFor(access, came));
+    await edited(own, reply, came, access);
+  }
 }
 
 /** Sends an answer to whoever pressed, where it stays. */
@@ -260,5 +270,5 @@ async function sendPage(
   if (drawn) await access.wire.defer(came, way);
   const [message] = await outgoing([page], around, drawnFor(access, came));
   if (drawn) await edited(message, reply, came, access);
-  else await inPlainerForm(message, reply, came, access, (one) => access.wire.respond(came, one, way, false));
+  else await inPlainerForm(message, reply, came, access, (one) => responded(one, came, way, access));
 }

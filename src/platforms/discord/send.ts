@@ -18,7 +18,7 @@ import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.
 import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
 import { escapedMarkdown, label } from './escape.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
-import { modalOf, sayTo, wordOf } from './forms.ts';
+import { modalOf, openForm, sayTo, wordOf } from './forms.ts';
 import type { Came } from './interaction.ts';
 import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
 import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
@@ -136,18 +136,19 @@ async function sendFirst(session: AnswerSession, around: Surroundings): Promise<
     const now = await ready;
     if ('modal' in now) return { whole: false, ephemeral };
     const [first] = now.messages;
-    await edited(first, now.answer, came, access);
+    await put(first, now.answer, around);
     if (now.last) await followUp(now, ephemeral, around);
     return { whole: now.last, ephemeral };
   }
   if ('modal' in early) {
-    await access.wire.modal(came, early.modal);
+    await openForm(early.modal, came, access);
     return { whole: true, ephemeral };
   }
   const { answer, last } = early;
   const [message] = early.messages;
-  const respond = (one: Outgoing) =>
-    access.wire.respond(came, one, { ...way, ephemeral: early.ephemeral }, !last && message.files.length > 0);
+  const update = way.update && !isFaultInPublic(answer, around);
+  const whole = { ...way, update, ephemeral: early.ephemeral };
+  const respond = (one: Outgoing) => responded(one, came, whole, access, !last && message.files.length > 0);
   const attachments = (await inPlainerForm(message, answer, came, access, respond)) ?? [];
   if (last) await followUp(early, early.ephemeral, around);
   return { whole: last, shown: { answer, message, attachments }, ephemeral: early.ephemeral };
@@ -155,15 +156,25 @@ async function sendFirst(session: AnswerSession, around: Surroundings): Promise<
 
 /** Puts the last answer in place of the first. */
 async function editLast(last: Answer, sent: Sent, session: AnswerSession, around: Surroundings): Promise<void> {
-  const { came, access } = around;
   const now = await prepared(last, true, false, session, around);
   if ('modal' in now) return;
   const { shown, ephemeral } = sent;
   // The same answer again only loses the word that it is being worked on.
   const [first] = now.messages;
   const same = shown && shown.answer !== last ? relisted(first, shown.message, shown.attachments) : first;
-  await edited(same, last, came, access);
+  await put(same, last, around);
   await followUp(now, ephemeral, around);
+}
+
+/** Puts an answer in place of what stands; a fault of ours is told beside it where others read along. */
+async function put(message: Outgoing, answer: Answer, around: Surroundings): Promise<void> {
+  const { came, access } = around;
+  if (isFaultInPublic(answer, around)) await access.wire.followUp(came, message, true);
+  else await edited(message, answer, came, access);
+}
+
+function isFaultInPublic(answer: Answer, { ask }: Surroundings): boolean {
+  return 'reference' in answer && ask.open === true;
 }
 
 /** Sends what comes behind the first message. */
@@ -179,7 +190,7 @@ async function followUp(
 
 /** An answer that cannot reach anybody any more is stored for the next time; rejects with Undelivered. */
 async function lost(cause: unknown, session: AnswerSession, { came, access }: Surroundings): Promise<void> {
-  const why = refused(cause);
+  const why = cause instanceof Undelivered ? 'gone' : refused(cause);
   if (why === 'answered') return;
   const answer = await session.last.catch(() => undefined);
   // Without an answer there is still a word for whoever asked.
@@ -190,19 +201,42 @@ async function lost(cause: unknown, session: AnswerSession, { came, access }: Su
   throw new Undelivered('an answer that reached nobody', { cause });
 }
 
-/** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
-export async function edited(message: Outgoing, answer: Answer, came: Came, access: DiscordContext): Promise<void> {
+/** Responds; where the message to be changed was deleted, by one of its own. */
+export async function responded(
+  message: Outgoing,
+  came: Came,
+  way: ResponseChannel,
+  access: DiscordContext,
+  attachments = false,
+): Promise<readonly APIAttachment[]> {
   try {
-    await inPlainerForm(message, answer, came, access, (one) => access.wire.edit(came, one));
+    return await access.wire.respond(came, message, way, attachments);
   } catch (cause) {
     if (refused(cause) !== 'message') throw cause;
-    await inPlainerForm(message, answer, came, access, (one) => access.wire.followUp(came, one, came.ephemeral));
+    return access.wire.respond(came, message, { ...way, update: false }, attachments);
   }
 }
 
+/** Edits the first response; where its message was deleted, the answer comes as a message of its own. */
+export async function edited(message: Outgoing, answer: Answer, came: Came, access: DiscordContext): Promise<void> {
+  await inPlainerForm(message, answer, came, access, async (one) => {
+    try {
+      await access.wire.edit(came, one);
+    } catch (cause) {
+      if (refused(cause) !== 'message') throw cause;
+      await access.wire.followUp(came, one, came.ephemeral);
+    }
+  });
+}
+
+/** Discord takes nothing of an answer in its place, in no form. */
+export class NotTaken extends Error {
+  override readonly name = 'NotTaken';
+}
+
 /**
- * Sends; what Discord refuses to take goes out again as text and a file, then as its headline alone, and at last a word for
- * the asker says so. The first refusal is told as a fault of ours. Undefined where not even the headline was taken.
+ * Sends; what Discord refuses goes out again in plainer forms, and where its place takes none, to the asker's own messages, with
+ * a word where it was asked. Undefined where it went there; rejects with Undelivered where it reached nobody.
  */
 export async function inPlainerForm<T>(
   message: Outgoing,
@@ -211,18 +245,40 @@ export async function inPlainerForm<T>(
   access: DiscordContext,
   send: (message: Outgoing) => Promise<T>,
 ): Promise<T | undefined> {
+  try {
+    return await inSomeForm(message, answer, send, (cause) => tellFault(access, cause));
+  } catch (cause) {
+    if (!(cause instanceof NotTaken)) throw cause;
+    try {
+      await inSomeForm(message, answer, (one) => access.wire.direct(came.asker.id, one));
+    } catch (closed) {
+      await sayTo(came, access, CHAT.notTaken);
+      throw new Undelivered('an answer that no place took', { cause: closed });
+    }
+    // Whoever wrote a message in a channel has it before their eyes now.
+    if (!came.open) await sayTo(came, access, CHAT.takenElsewhere);
+    return undefined;
+  }
+}
+
+/** Sends a message, else its text and a file, else its headline alone; `tell` is told the first refusal. Rejects with NotTaken after the last. */
+export async function inSomeForm<T>(
+  message: Outgoing,
+  answer: Answer,
+  send: (message: Outgoing) => Promise<T>,
+  tell: (cause: unknown) => void = () => {},
+): Promise<T> {
   let first: unknown;
   for (const one of [message, plainest(answer), wordOf(inWords(answer))]) {
     try {
       return await send(one);
     } catch (cause) {
-      if (refused(cause) !== 'content') throw cause;
-      if (first === undefined) tellFault(access, cause);
+      if (!['content', 'message'].includes(refused(cause))) throw cause;
+      if (first === undefined) tell(cause);
       first ??= cause;
     }
   }
-  await sayTo(came, access, CHAT.notTaken);
-  return undefined;
+  throw new NotTaken('an answer in no form', { cause: first });
 }
 
 function inWords(answer: Answer): string {
@@ -311,8 +367,9 @@ function withWord(message: Outgoing, word: string): Outgoing {
   return { ...message, components: [...message.components, { type: ComponentType.TextDisplay, content }] };
 }
 
-/** An answer meant for the channel is seen there; every other goes the way the ask came. */
+/** An answer meant for the channel is seen there, a fault of ours by its asker alone; every other goes the way the ask came. */
 function isPrivate(answer: Answer, way: ResponseChannel): boolean {
+  if ('reference' in answer) return true;
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 

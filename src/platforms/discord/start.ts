@@ -52,7 +52,7 @@ export interface Gateway {
   close(): Promise<void>;
 }
 
-/** A client that asks for no intent: interactions come without any, and nobody's messages or names are seen. */
+/** A client for interactions, direct messages and mentions: other messages come without their words. */
 export function clientOf({ shards, api }: Pick<GatewaySettings, 'shards' | 'api'>): Client {
   const options: ClientOptions = {
     // Neither needs Discord's leave: both bring the words of direct messages and of mentions, and no others.
