@@ -55,6 +55,8 @@ export interface KeptAnswer {
   readonly reply: ReplyWithForm;
   /** Whether others saw it; then they may press its buttons too. */
   readonly shown: boolean;
+  /** The messages it was to be shown as, where they reached nobody. */
+  readonly messages?: readonly unknown[];
 }
 
 /** Stands in for text that is shown only once. */

@@ -164,13 +164,16 @@ function followed(answers: AsyncIterable<Answer>, patience: Patience): Pick<Answ
 // Answers that reached nobody: stored for a week, and brought behind the next answer to the same account.
 
 export interface MissedAnswers {
-  /** Notes the stored answer of an id as missed. Throws Outage. */
+  /** Notes the stored answer of an id as missed, behind those that were before. Throws Outage. */
   note(account: string, id: string): Promise<void>;
-  /** Takes the answer that was missed, if there is one: at most one process gets it. `at` in milliseconds since 1970. Throws Outage. */
+  /** Takes the first answer that was missed, if there is one: at most one process gets it. `at` in milliseconds since 1970. Throws Outage. */
   take(account: string, at: number): Promise<{ readonly id: string; readonly answer: KeptAnswer } | undefined>;
 }
 
 const MISSED_FOR = 7 * 24 * 3600 * 1000;
+
+/** The latest ones: more at once would bury the answer that they come behind. */
+const MOST_MISSED = 5;
 
 /** Another process may have noted something since the last look. */
 const LOOK_EVERY = 10 * 60 * 1000;
@@ -186,20 +189,37 @@ export function missedAnswers(kept: KeyValueStore): MissedAnswers {
     const [oldest] = looked.keys();
     if (looked.size > MOST_LOOKS && oldest !== undefined) looked.delete(oldest);
   };
+  const idsOf = async (account: string): Promise<readonly string[]> => {
+    const ids = await kept.get(keyOf(account));
+    return typeof ids === 'string' && ids !== '' ? ids.split(' ') : [];
+  };
+  /** One at a time: each adds to what the one before wrote. */
+  let noting: Promise<unknown> = Promise.resolve();
+  const take: MissedAnswers['take'] = async (account, at) => {
+    const before = looked.get(account);
+    if (before !== undefined && Math.abs(at - before) < LOOK_EVERY) return undefined;
+    const [id, ...more] = await idsOf(account);
+    remember(account, at);
+    if (id === undefined || !(await kept.delete(keyOf(account)))) return undefined;
+    if (more.length > 0) {
+      await kept.set(keyOf(account), more.join(' '), MISSED_FOR);
+      looked.delete(account);
+    }
+    const answer = await keptAnswer(kept, id, account);
+    if (answer) return { id, answer };
+    return more.length > 0 ? take(account, at) : undefined;
+  };
   return {
     async note(account, id) {
       looked.delete(account);
-      await kept.set(keyOf(account), id, MISSED_FOR);
+      const noted = noting.then(async () => {
+        const ids = (await idsOf(account)).filter((one) => one !== id);
+        await kept.set(keyOf(account), [...ids, id].slice(-MOST_MISSED).join(' '), MISSED_FOR);
+      });
+      noting = noted.catch(() => undefined);
+      await noted;
     },
-    async take(account, at) {
-      const before = looked.get(account);
-      if (before !== undefined && Math.abs(at - before) < LOOK_EVERY) return undefined;
-      const id = await kept.get(keyOf(account));
-      remember(account, at);
-      if (typeof id !== 'string' || !(await kept.delete(keyOf(account)))) return undefined;
-      const answer = await keptAnswer(kept, id, account);
-      return answer && { id, answer };
-    },
+    take,
   };
 }
 
