@@ -68,6 +68,9 @@ export const FIELDS = {
   port: number,
   route: formed(/^\/[a-z/:*.-]{0,60}$/),
   method: oneOf(METHODS),
+  /** What a platform limits, and for how long. */
+  call: formed(/^[A-Za-z_]{1,40}(?:\.[A-Za-z]{1,40}){0,3}$/),
+  seconds: number,
 } as const satisfies Readonly<Record<string, Check>>;
 
 type Line = { readonly [Name in keyof typeof FIELDS]?: string | number | readonly string[] };
@@ -97,10 +100,12 @@ function faultFields(cause: unknown): Line {
   const code = codeOf(cause);
   const status = field(cause, 'status') ?? field(cause, 'statusCode');
   const because = causesOf(cause);
+  const [call, seconds] = [field(cause, 'call'), field(cause, 'seconds')];
   return {
     error: classOf(cause),
     ...(code === undefined ? {} : { code }),
     ...(typeof status === 'number' ? { status } : {}),
+    ...(typeof call === 'string' && typeof seconds === 'number' ? { call, seconds } : {}),
     ...(cause instanceof Error ? { at: framesOf(cause) } : {}),
     ...(because.length > 0 ? { because } : {}),
   };
@@ -133,14 +138,20 @@ function placeOf(line: string): string | undefined {
   return place.startsWith(ROOT) ? place.slice(ROOT.length) : undefined;
 }
 
-/** The class and code of each cause. */
+/** The class and code of each cause, and of each of several. */
 function causesOf(cause: unknown): readonly string[] {
   const given: string[] = [];
   const seen = new Set<unknown>([cause]);
-  for (let one = field(cause, 'cause'); one instanceof Error && !seen.has(one); one = one.cause) {
+  const within = (one: unknown): readonly unknown[] => [
+    field(one, 'cause'),
+    ...(one instanceof AggregateError ? one.errors : []),
+  ];
+  for (const left = [...within(cause)]; left.length > 0 && given.length < MOST_CAUSES; ) {
+    const one = left.shift();
+    if (!(one instanceof Error) || seen.has(one)) continue;
     seen.add(one);
     given.push([classOf(one), codeOf(one) ?? []].flat().join(' '));
-    if (given.length === MOST_CAUSES) break;
+    left.push(...within(one));
   }
   return given;
 }

@@ -93,6 +93,19 @@ describe('a fault', () => {
     expect(read()).toMatchObject([{ code: 'invalid_auth' }, { code: '10062', status: 404 }]);
   });
 
+  it('of a rate limit tells of what and for how long, and of several causes each', () => {
+    const { log, read } = logged();
+    log.fault('slack', Object.assign(new Error(CANARY), { call: 'files.getUploadURLExternal', seconds: 30 }));
+    log.fault('slack', Object.assign(new Error(CANARY), { call: CANARY, seconds: CANARY }));
+    const revoked = Object.assign(new Error(CANARY), { data: { error: 'token_revoked' } });
+    const cause = new AggregateError([revoked, new RangeError(CANARY)], CANARY, { cause: new TypeError(CANARY) });
+    log.fault('slack', cause);
+    const [limited, forged, several] = read();
+    expect(limited).toMatchObject({ call: 'files.getUploadURLExternal', seconds: 30 });
+    expect(forged).not.toHaveProperty('call');
+    expect(several?.because).toEqual(['TypeError', 'Error token_revoked', 'RangeError']);
+  });
+
   it('has the id of the request under way', () => {
     const { log, read } = logged();
     const id = asRequest(() => {
