@@ -260,7 +260,8 @@ export const SLACK = {
   formSent: 'On its way',
   formDone: 'Close',
   formDirect: 'The answer comes in our direct messages: open the Messages tab to read it.',
-  formLate: 'Slack didn’t open the form in time. Press again.',
+  formLate: 'Slack didn’t open the form in time. Press again, or type your question.',
+  formNotWidened: 'Slack didn’t show the other details. Send the form as it is, or type your question.',
   formStale: 'This form is from an older version. Close it and open it again.',
   formTaken: (standard: string) => `Without it: ${standard}.`,
   formProject: 'Without it: what your project has.',
@@ -278,6 +279,9 @@ export const SLACK = {
   homeOther: 'Work out something else',
   homeUndo: 'Undo the last change',
   homeAnswer: 'Your project',
+  homeElsewhere: 'Slack didn’t show the answer here: it’s in the Messages tab.',
+  homeNotShown: 'Slack didn’t show your Home tab just now. Ask me here for “project show”.',
+  homePlain: 'Slack didn’t take the rest of this tab. Ask for “project show” in the Messages tab.',
   homeMore: 'Ask the same in the Messages tab for its plan, its lists as files, and what comes next.',
 } as const;
 

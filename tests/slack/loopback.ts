@@ -17,10 +17,14 @@ export interface Responded {
   readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** What Slack answers instead of its usual: an error's name, a status by which it is not answered at all, or for how many seconds it takes no more of this method; nothing for the usual. */
-export type Refusing = (call: Call) => string | number | { readonly retryAfter: number } | undefined;
-/** The status of an answer at a response address, and its text. */
-export type Responding = (responded: Responded) => { readonly status: number; readonly text: string } | undefined;
+/** What Slack answers instead of its usual: an error's name, a status by which it is not answered at all, for how many seconds it takes no more of this method, or nothing as long as it is held; undefined for the usual. */
+export type Refusing = (
+  call: Call,
+) => string | number | { readonly retryAfter: number } | { readonly held: Promise<unknown> } | undefined;
+/** The status of an answer at a response address, and its text; where it is held, after that. */
+export type Responding = (
+  responded: Responded,
+) => { readonly status: number; readonly text: string; readonly held?: Promise<unknown> } | undefined;
 
 export interface Loopback {
   readonly api: string;
@@ -112,7 +116,15 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
         token: `${request.headers.authorization ?? ''}`.replace('Bearer ', ''),
         args: argsOf(bytes.toString(), request.headers['content-type'] ?? ''),
       };
-      const error = refusing(call);
+      const given = refusing(call);
+      const held = typeof given === 'object' && 'held' in given;
+      if (held) {
+        calls.push(call);
+        heard();
+        await given.held;
+        return response.destroy();
+      }
+      const error = given;
       const limited = typeof error === 'object' ? error.retryAfter : undefined;
       const status = limited !== undefined ? 429 : typeof error === 'number' ? error : 200;
       const body = error === undefined ? { ok: true, ...usual(call) } : { ok: false, error };
@@ -120,11 +132,17 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
       else calls.push(call);
       answer(status, JSON.stringify(body), 'application/json', limited);
     } else if (pathname.startsWith('/upload/')) {
-      if (!telling) uploads.set(pathname.slice('/upload/'.length), bytes);
+      const given = refusing({ method: 'upload', token: '', args: {} });
+      if (typeof given === 'object' && 'held' in given) await given.held;
+      else if (!telling) uploads.set(pathname.slice('/upload/'.length), bytes);
       answer(200, 'OK', 'text/plain');
     } else {
       const one = { path: pathname, body: JSON.parse(bytes.toString()) as Record<string, unknown> };
-      const { status, text } = responding(one) ?? { status: 200, text: 'ok' };
+      const { status, text, held } = responding(one) ?? { status: 200, text: 'ok', held: undefined };
+      if (held) {
+        await held;
+        return response.destroy();
+      }
       if (telling) telling.heard(one, status);
       else responded.push(one);
       if (status === 200 && !telling && !text.includes('"ok":false')) {

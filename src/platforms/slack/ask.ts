@@ -1,13 +1,16 @@
 /** Asks in Slack put through the pipeline, and forms opened for those that lack something. */
 
 import { Buffer } from 'node:buffer';
+import type { types } from '@slack/bolt';
 import type { Command, Form } from '../../chat/command.ts';
 import { commandNamed, formFields } from '../../chat/form.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';
+import { SLACK } from '../../text/chat-text.ts';
 import { formView } from './forms.ts';
-import { postTo } from './post.ts';
-import { lacksProject, sendAnswers } from './send.ts';
+import { TIME } from './limits.ts';
+import { errorOf, postTo, viewed } from './post.ts';
+import { lacksProject, sendAnswers, tell } from './send.ts';
 import type { Party, SlackPorts, Where } from './types.ts';
 
 /** A request as it came: typed, as the values of a form, or somebody's message. */
@@ -54,11 +57,32 @@ export async function openForm(form: Form, trigger: string, party: Party, ports:
   try {
     const carried = { where: carriedWhere(party, ports), mayLack: await mayLack(party, ports) };
     const view = formView(command, form.told, carried);
-    await party.client.views.open({ trigger_id: trigger, view });
+    const open = () => party.client.views.open({ trigger_id: trigger, view });
+    await viewed('views.open', open, ports, TIME.limitedForm);
     return true;
   } catch (cause) {
     ports.fault('slack', cause);
     return false;
+  }
+}
+
+/** A form to be shown in place of one that is open. */
+interface Widening {
+  readonly view_id: string;
+  /** Of the form as it was when the button was pressed. */
+  readonly hash: string;
+  readonly view: types.ModalView;
+}
+
+/** Shows a form with all its fields, or tells that Slack did not. */
+export async function widenForm(widening: Widening, party: Party, ports: SlackPorts): Promise<void> {
+  try {
+    await viewed('views.update', () => party.client.views.update(widening), ports, TIME.limitedForm);
+  } catch (cause) {
+    // Pressed twice, or closed meanwhile: whoever did so sees it.
+    if (['hash_conflict', 'not_found'].includes(errorOf(cause) ?? '')) return;
+    ports.fault('slack', cause);
+    await tell(SLACK.formNotWidened, party, ports);
   }
 }
 

@@ -12,10 +12,11 @@ import type { Action, Block, Caution, Reply } from '../../reply/reply.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { lookUpPress } from '../session.ts';
 import { askButton, openButton, optionOf, primary, rowsOf } from './buttons.ts';
-import { CHECKBOXES, HOME_CHARACTERS, SELECT, VIEW } from './limits.ts';
-import { called } from './post.ts';
+import { CHECKBOXES, HOME_CHARACTERS, SELECT, TIME, VIEW } from './limits.ts';
+import { isRefused, isTooMuch, viewed } from './post.ts';
 import { blockBlocks, headed, render } from './render.ts';
 import { cut, type SlackBlock, said, saidLines, slackPlainText, slackSize } from './rich.ts';
+import { sendAnswers, tell } from './send.ts';
 import type { Party, SlackPorts } from './types.ts';
 
 /** Commands with a button of their own. */
@@ -56,6 +57,21 @@ function homeView(commands: readonly Command[], project: Project, done: string |
         ...other,
       ];
   return { type: 'home', blocks: [...blocks] };
+}
+
+/** The tab where Slack takes no more of it: what the project is, and how to see the rest. */
+function plainView(
+  commands: readonly Command[],
+  { headline }: Pick<Reply, 'headline'>,
+  done: string | undefined,
+): types.HomeView {
+  const blocks = [
+    ...(done === undefined ? [] : said(done)),
+    ...headed(headline),
+    ...said(SLACK.homePlain),
+    ...rowsOf([openlessButton('undo', SLACK.homeUndo), ...firstButtons(commands)]),
+  ];
+  return { type: 'home', blocks };
 }
 
 /** As many of the parts, each whole, as the tab has room for. */
@@ -220,8 +236,40 @@ export async function publishHome(party: Party, ports: SlackPorts, done?: string
     const last = await lastAnswer(text, party, ports);
     if (last && 'headline' in last) project[part] = await kept(text, last, party, ports);
   }
-  const view = { user_id: party.where.user, view: homeView(ports.commands, project, done) };
-  await called('views.publish', () => party.client.views.publish(view), ports);
+  const publish = (view: types.HomeView) =>
+    viewed('views.publish', () => party.client.views.publish({ user_id: party.where.user, view }), ports);
+  try {
+    await publish(homeView(ports.commands, project, done));
+  } catch (cause) {
+    if (!project.show || !isTooMuch(cause)) throw cause;
+    ports.fault('slack', cause);
+    await publish(plainView(ports.commands, project.show.reply, done));
+  }
+}
+
+const A_DAY = 24 * 3600 * 1000;
+
+/** Publishes it for whoever opened it. Where Slack does not take it they learn of it, once a day. */
+export async function openHome(party: Party, ports: SlackPorts): Promise<void> {
+  try {
+    await publishHome(party, ports);
+  } catch (cause) {
+    if (!isRefused(cause)) throw cause;
+    ports.fault('slack', cause);
+    const first = await ports.kept.claim(`slack:home:${accountKey(party.asker)}`, A_DAY);
+    if (first) await tell(SLACK.homeNotShown, party, ports);
+  }
+}
+
+/** Publishes it after something was done, which is said by message where Slack does not take it. */
+async function publishDone(done: string, party: Party, ports: SlackPorts): Promise<void> {
+  try {
+    await publishHome(party, ports, done);
+  } catch (cause) {
+    if (!isRefused(cause)) throw cause;
+    ports.fault('slack', cause);
+    await tell(`${done}\n${SLACK.homeNotShown}`, party, ports);
+  }
 }
 
 async function lastAnswer(text: string, { asker }: Party, ports: SlackPorts): Promise<Answer | undefined> {
@@ -253,20 +301,51 @@ export async function pressHome(
     const asked = name === 'tick' ? await Promise.all(ticked.map((one) => request(...one.split('.')))) : [UNDO];
     const said: string[] = [];
     for (const text of asked) if (text !== undefined) said.push(leadOf(await lastAnswer(text, party, ports)));
-    await publishHome(party, ports, said.length === asked.length ? said.join(' ') : SLACK.old);
+    await publishDone(said.length === asked.length ? said.join(' ') : SLACK.old, party, ports);
     return true;
   }
   const text = name === 'ask' ? await request(value, own) : undefined;
   if (text === undefined && action !== 'home.safety') return false;
   const opening = { trigger_id: trigger, view: answerView(said(SLACK.working)) };
-  const first = await party.client.views.open(opening).catch((cause: unknown) => ports.fault('slack', cause));
+  const first = await viewed('views.open', () => party.client.views.open(opening), ports, TIME.limitedForm).catch(
+    (cause: unknown) => ports.fault('slack', cause),
+  );
   // Slack lets a form be opened for three seconds: after that the answer comes as a message.
-  if (!first) return false;
-  const blocks = text === undefined ? await safety(party, ports) : answerBlocks(await lastAnswer(text, party, ports));
-  const view = { view_id: first.view?.id ?? '', view: answerView(blocks) };
-  await called('views.update', () => party.client.views.update(view), ports);
-  await publishHome(party, ports);
+  if (!first && text !== undefined) return false;
+  const answer = text === undefined ? undefined : await lastAnswer(text, party, ports);
+  const cautions = text === undefined ? await safety(party, ports) : [];
+  const blocks = text === undefined ? cautionLines(cautions) : answerBlocks(answer);
+  if (first && (await shownIn(first.view?.id ?? '', blocks, party, ports))) {
+    await publishHome(party, ports).catch((cause: unknown) => ports.fault('slack', cause));
+    return true;
+  }
+  if (text !== undefined && answer) await sendAnswers({ text, answers: only(answer) }, party, ports);
+  else await tell([CHAT.cautions, ...cautions.map((one) => `• ${one.text}`)].join('\n'), party, ports);
   return true;
+}
+
+/** Whether an answer stands in the form that said it is being worked out; where it does not, the form says where it is. */
+async function shownIn(
+  view_id: string,
+  blocks: readonly SlackBlock[],
+  party: Party,
+  ports: SlackPorts,
+): Promise<boolean> {
+  const show = (view: types.ModalView) =>
+    viewed('views.update', () => party.client.views.update({ view_id, view }), ports);
+  try {
+    await show(answerView(blocks));
+    return true;
+  } catch (cause) {
+    if (!isRefused(cause)) throw cause;
+    ports.fault('slack', cause);
+    await show(answerView(said(SLACK.homeElsewhere))).catch(() => undefined);
+    return false;
+  }
+}
+
+async function* only<T>(one: T): AsyncGenerator<T> {
+  yield one;
 }
 
 function leadOf(answer: Answer | undefined): string {
@@ -275,15 +354,19 @@ function leadOf(answer: Answer | undefined): string {
 }
 
 /** Every caution of the project. */
-async function safety(party: Party, ports: SlackPorts): Promise<readonly SlackBlock[]> {
+async function safety(party: Party, ports: SlackPorts): Promise<readonly Caution[]> {
   const replies: HomeReply[] = [];
   for (const text of Object.values(PROJECT)) {
     const last = await lastAnswer(text, party, ports);
     if (last && 'headline' in last) replies.push({ reply: last, id: undefined });
   }
+  return cautionsOf(replies);
+}
+
+function cautionLines(cautions: readonly Caution[]): readonly SlackBlock[] {
   return saidLines(
     CHAT.cautions,
-    cautionsOf(replies).map(({ text }) => ({ label: '•', text })),
+    cautions.map(({ text }) => ({ label: '•', text })),
   );
 }
 

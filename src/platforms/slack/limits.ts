@@ -24,7 +24,8 @@ export const TABLE = { rows: 100, columns: 20, characters: 9000 } as const;
 /** A table as narrow as this is lined up in fixed-width characters: it fits a phone. */
 export const MONOSPACE = { columns: 40, characters: 2400 } as const;
 
-export const IMAGE = { alt: 2000, title: 2000 } as const;
+/** A file's description and its title. */
+export const IMAGE = { alt: 1000, title: 2000 } as const;
 export const BUTTON = { text: 75, aRow: 5 } as const;
 /** Buttons and lists under an answer. */
 export const MOST_CONTROLS = 6;
@@ -50,8 +51,15 @@ export const HOME_CHARACTERS = 20_000;
 /** A response_url: so many answers, for so long. */
 export const RESPONSE = { uses: 5, milliseconds: 30 * 60_000 } as const;
 
-/** Milliseconds: how long a call or an upload may take, the longest rate limits that a message and a file wait for; how often one is waited for. */
-export const TIME = { call: 10_000, upload: 30_000, limited: 30_000, limitedFile: 5_000, tries: 3 } as const;
+/** Milliseconds: how long a call or an upload may take, the longest rate limits that a message, a file and a form wait for, of which Slack opens none after three seconds; how often one is waited for. */
+export const TIME = {
+  call: 10_000,
+  upload: 30_000,
+  limited: 30_000,
+  limitedFile: 5_000,
+  limitedForm: 2_000,
+  tries: 3,
+} as const;
 
 /** Messages of an answer in a row; what is longer comes as a file. */
 export const MOST_MESSAGES = 3;

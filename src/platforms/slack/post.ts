@@ -18,9 +18,29 @@ export interface Lasting {
   readonly ts: string;
 }
 
-/** No way is left to whoever asked; `causes` are what Slack said to each. */
+/** No way is left to whoever asked: `errors` are what Slack said to each, `messages` what it was to bring and nobody stored yet. */
 export class Unsent extends AggregateError {
   override readonly name = 'Unsent';
+  readonly messages: readonly SlackMessage[];
+
+  constructor(causes: readonly unknown[], messages: readonly SlackMessage[]) {
+    super(causes, `no way is left to whoever asked: ${causes.map(String).join('; ')}`);
+    this.messages = messages;
+  }
+}
+
+/** Sends messages in turn. Rejects with Unsent of those that are left. */
+export async function sendEach(
+  messages: readonly SlackMessage[],
+  send: (message: SlackMessage, place: number) => Promise<unknown>,
+): Promise<void> {
+  for (const [i, message] of messages.entries()) {
+    try {
+      await send(message, i);
+    } catch (cause) {
+      throw cause instanceof Unsent ? new Unsent(cause.errors, messages.slice(i)) : cause;
+    }
+  }
 }
 
 // What Slack says when it does not do what it was asked, and what can be done about it.
@@ -29,8 +49,10 @@ export class Unsent extends AggregateError {
 type Refusal = 'content' | 'again' | 'closed';
 
 /** Of the errors that Slack documents, those about what was sent; nobody need list the others. */
-const CONTENT = /blocks|attachments?$|too_long|no_text|metadata|markdown/;
-const AGAIN = ['internal_error', 'fatal_error', 'service_unavailable', 'request_timeout'];
+const CONTENT = /blocks|attachments?$|too_long|too_large|no_text|metadata|markdown|^invalid_arguments$/;
+const AGAIN = ['internal_error', 'fatal_error', 'service_unavailable', 'request_timeout', 'update_failed'];
+/** Those by which every call of the same token ends. */
+const TOKEN = ['account_inactive', 'invalid_auth', 'not_authed', 'token_expired', 'token_revoked'];
 
 function refusalOf(error: string): Refusal {
   if (AGAIN.includes(error)) return 'again';
@@ -40,12 +62,47 @@ function refusalOf(error: string): Refusal {
 /** What a response address says where it takes no message. */
 class Unanswered extends Error {
   override readonly name = 'Unanswered';
+  readonly code: string;
   readonly refusal: Refusal;
 
-  constructor(said: string, refusal: Refusal) {
-    super(`a response address said ${said}`);
+  constructor(code: string, refusal: Refusal) {
+    super(`a response address said ${code}`);
+    this.code = code;
     this.refusal = refusal;
   }
+}
+
+/** Slack takes no more of a method for so many seconds: which one and how long is in the log. */
+class Limited extends Error {
+  override readonly name = 'Limited';
+  readonly call: string;
+  readonly seconds: number;
+
+  constructor(call: string, seconds: number) {
+    super(`Slack limits ${call}: again in ${seconds} s`);
+    this.call = call;
+    this.seconds = seconds;
+  }
+}
+
+/** What Slack named as the error of a call; undefined for what is none of its answers. */
+export function errorOf(cause: unknown): string | undefined {
+  return cause instanceof webApi.WebAPIPlatformError ? cause.data.error : undefined;
+}
+
+/** Whether it was Slack that did not do it, and no fault of ours. */
+export function isRefused(cause: unknown): boolean {
+  return cause instanceof webApi.SlackError;
+}
+
+/** Whether what was sent was refused, so that a plainer form of it may be taken. */
+export function isTooMuch(cause: unknown): boolean {
+  return refusalBy(cause) === 'content';
+}
+
+/** Whether the app may do nothing more in that workspace until it is installed again. */
+export function isLost(cause: unknown): boolean {
+  return TOKEN.includes(errorOf(cause) ?? '');
 }
 
 function refusalBy(cause: unknown): Refusal {
@@ -66,10 +123,25 @@ export async function called<T>(
       return await call();
     } catch (cause) {
       if (!(cause instanceof webApi.WebAPIRateLimitedError)) throw cause;
-      fault('slack', new Error(`Slack limits ${method}: again in ${cause.retryAfter} s`));
+      fault('slack', new Limited(method, cause.retryAfter));
       if (tries === TIME.tries || cause.retryAfter * 1000 > most) throw cause;
       await wait(cause.retryAfter * 1000);
     }
+  }
+}
+
+/** Calls Slack for a form or the Home tab: as `called`, and once more where it stumbles. */
+export async function viewed<T>(
+  method: string,
+  call: () => Promise<T>,
+  ports: SlackPorts,
+  most: number = TIME.limited,
+): Promise<T> {
+  try {
+    return await called(method, call, ports, most);
+  } catch (cause) {
+    if (refusalBy(cause) !== 'again') throw cause;
+    return called(method, call, ports, most);
   }
 }
 
@@ -102,7 +174,7 @@ type Way = (message: SlackMessage) => Promise<Lasting | undefined>;
 
 export function postTo({ client, where }: Pick<Party, 'client' | 'where'>, ports: SlackPorts): Post {
   const { channel, thread, user, open = false, pressed } = where;
-  const response = responseWay(where, ports.now);
+  const response = responseWay(where, ports);
   let taken = 0;
 
   const inChannel =
@@ -169,7 +241,7 @@ export function postTo({ client, where }: Pick<Party, 'client' | 'where'>, ports
         causes.push(cause);
       }
     }
-    throw new Unsent(causes, `no way is left to whoever asked: ${causes.map(String).join('; ')}`);
+    throw new Unsent(causes, [message]);
   };
 
   /** For the asker alone. In the app's own direct messages an answer stays; in those of two people it has no place. */
@@ -255,7 +327,7 @@ export function postTo({ client, where }: Pick<Party, 'client' | 'where'>, ports
 }
 
 /** Slack's way to answer one interaction: a few times, for half an hour; every answer there is a message of its own. */
-function responseWay({ response, thread }: Where, now: () => number) {
+function responseWay({ response, thread }: Where, { now, fault }: Pick<SlackPorts, 'now' | 'fault'>) {
   let used = response?.used ?? 0;
   let spent = false;
   const works = (): boolean =>
@@ -264,7 +336,7 @@ function responseWay({ response, thread }: Where, now: () => number) {
     works,
     left: (): ResponseUrl | undefined => response && { ...response, used },
     async send(message: SlackMessage, how: Readonly<Record<string, unknown>>): Promise<undefined> {
-      if (!response || !works()) throw new Unanswered('that it is used up', 'closed');
+      if (!response || !works()) throw new Unanswered('used_up', 'closed');
       used += 1;
       const within = thread === undefined ? {} : { thread_ts: thread };
       const answered = await fetch(response.url, {
@@ -276,13 +348,16 @@ function responseWay({ response, thread }: Where, now: () => number) {
         spent = true;
         throw cause;
       });
+      if (answered.status === 429) {
+        fault('slack', new Limited('response_url', Number(answered.headers.get('retry-after') ?? 0)));
+      }
       const text = await answered.text();
       const error = errorIn(text, answered.ok);
       if (error === undefined) return undefined;
       const refusal = refusalOf(error);
       // An address that does not take one answer takes no other, but for a plainer one.
       spent = refusal === 'closed';
-      throw new Unanswered(`${answered.status} ${error}`.slice(0, 200), refusal);
+      throw new Unanswered(/^\w{1,40}$/.test(error) ? error : `${answered.status}`, refusal);
     },
   };
 }
@@ -313,13 +388,14 @@ export interface Upload {
   readonly bytes: Buffer;
 }
 
-/** Uploads a file and shares it. Rejects when Slack does not take it, at once where it limits uploads for long. */
+/** Uploads a file and shares it, by a client that nothing else waits for. Rejects when Slack does not take it, at once where it limits uploads for long. */
 export async function upload(
-  client: webApi.WebClient,
+  party: Pick<Party, 'client'>,
   { name, title, alt, bytes }: Upload,
   ports: SlackPorts,
   { channel, thread }: { readonly channel: string; readonly thread?: string },
 ): Promise<void> {
+  const client = ports.uploads(party.client);
   const begun = { filename: name, length: bytes.length, ...(alt === undefined ? {} : { alt_text: alt }) };
   const { file_id, upload_url } = await called(
     'files.getUploadURLExternal',

@@ -6,13 +6,13 @@ import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import { SLACK, sayFault } from '../../text/chat-text.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
-import { answerAsk, answerOrForm, openForm, typedText } from './ask.ts';
+import { answerAsk, answerOrForm, openForm, typedText, widenForm } from './ask.ts';
 import { doneView, FORM, MORE_FIELDS, submitted, widened } from './forms.ts';
-import { pressHome, publishHome } from './home-tab.ts';
+import { openHome, pressHome, publishHome } from './home-tab.ts';
 import { isDirect, Unsent } from './post.ts';
 import { press } from './press.ts';
 import { GLOBAL_SHORTCUT, MESSAGE_SHORTCUT } from './register.ts';
-import { bringMissed, tell, welcome } from './send.ts';
+import { bringMissed, noteUnsent, tell, welcome } from './send.ts';
 import type { Party, ResponseUrl, SlackPorts, Where } from './types.ts';
 
 // One thing somebody did in Slack, acted on once, whatever comes of it: nothing is left in silence.
@@ -64,12 +64,13 @@ async function act(permission: Deed, party: Party, ports: SlackPorts, work: () =
   } catch (cause) {
     const reference = faultReference();
     ports.fault(reference, cause);
-    // Where no way was left for the answer there is none for this either.
-    if (cause instanceof Unsent) return;
+    // Where no way was left for the answer there is none for this either: it comes with their next request.
+    if (cause instanceof Unsent) return noteUnsent(cause, party, ports);
     try {
       await tell(sayFault(reference, cause instanceof Outage), party, ports);
     } catch (again) {
       ports.fault(reference, again);
+      if (again instanceof Unsent) await noteUnsent(again, party, ports);
     }
   } finally {
     ports.acting.delete(party);
@@ -100,7 +101,7 @@ export function receive(app: App, ports: SlackPorts): void {
       const { id: view_id, hash } = body.view;
       const view = action.action_id === MORE_FIELDS ? widened(body.view, ports) : undefined;
       await act({ id: body.trigger_id, ...repeated(context) }, party, ports, async () =>
-        view ? client.views.update({ view_id, hash, view }) : tell(SLACK.formStale, party, ports),
+        view ? widenForm({ view_id, hash, view }, party, ports) : tell(SLACK.formStale, party, ports),
       );
       return;
     }
@@ -160,9 +161,10 @@ export function receive(app: App, ports: SlackPorts): void {
     await ack();
     await nextTurn();
     const party = partyOf(context, client, { user: shortcut.user.id });
-    await act({ id: shortcut.trigger_id, ...repeated(context) }, party, ports, () =>
-      openForm({ command: START, told: {} }, shortcut.trigger_id, party, ports),
-    );
+    await act({ id: shortcut.trigger_id, ...repeated(context) }, party, ports, async () => {
+      const form = { command: START, told: {} };
+      if (!(await openForm(form, shortcut.trigger_id, party, ports))) await tell(SLACK.formLate, party, ports);
+    });
   });
 
   app.event('app_mention', async ({ event, body, context, client }) => {
@@ -183,7 +185,7 @@ export function receive(app: App, ports: SlackPorts): void {
     await nextTurn();
     const party = partyOf(context, client, { user: event.user, channel: event.channel });
     await act({ id: body.event_id, ...repeated(context) }, party, ports, () =>
-      event.tab === 'home' ? publishHome(party, ports) : welcome(party, ports),
+      event.tab === 'home' ? openHome(party, ports) : welcome(party, ports),
     );
   });
 }

@@ -12,14 +12,27 @@ import { fullName } from '../../input/command-shape.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type Block, type Invite, type Reply, reply } from '../../reply/reply.ts';
 import { Outage } from '../../storage/types.ts';
-import { CHAT, SLACK } from '../../text/chat-text.ts';
+import { CHAT, INSTALL, SLACK } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
 import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
 import { openButton, rowsOf } from './buttons.ts';
+import { INSTALL_PATH } from './install.ts';
 import { IMAGE, MOST_MESSAGES } from './limits.ts';
-import { isDirect, type Lasting, limitedFor, type Post, postTo, type Upload, upload } from './post.ts';
-import { drawingsOf, note, render, renderPart, renderSection, type Showing, type SlackMessage } from './render.ts';
+import {
+  called,
+  isDirect,
+  isLost,
+  type Lasting,
+  limitedFor,
+  type Post,
+  postTo,
+  sendEach,
+  Unsent,
+  type Upload,
+  upload,
+} from './post.ts';
+import { drawingsOf, note, render, renderPart, renderSection, type SlackMessage } from './render.ts';
 import { cut } from './rich.ts';
 import type { Party, SlackPorts } from './types.ts';
 
@@ -55,15 +68,11 @@ export async function sendAnswers(
         const answer = await last;
         void save(answer);
         const changeable = 'headline' in answer && answer.form !== undefined && written !== 'message';
-        await sendAnswer(answer, { id, changeable }, party, { post, working }, ports);
+        await sendAnswer(answer, { id, save, changeable }, party, { post, working }, ports);
         return true;
       },
       edit: async () => undefined,
       save: (answer, id) => save(id, answer, text, party, ports),
-      async lost(cause, session) {
-        if (post.posted() === 0) await noteMissed(session, party, ports);
-        throw cause;
-      },
     },
   );
 }
@@ -71,7 +80,7 @@ export async function sendAnswers(
 /** Sends an answer in place of the line that said it takes a while, where one stands. */
 async function sendAnswer(
   answer: Answer,
-  showing: Pick<Showing, 'id' | 'changeable'>,
+  { id, save, changeable }: Pick<AnswerSession, 'id' | 'save'> & { readonly changeable: boolean },
   party: Party,
   { post, working }: { readonly post: Post; readonly working?: Lasting | undefined },
   ports: SlackPorts,
@@ -80,13 +89,21 @@ async function sendAnswer(
   const everybody = open && !isPrivate(answer);
   const showable = !everybody && channel !== undefined && !isDirect(channel);
   const begins = 'problems' in answer && (await lacksProject(answer, party, ports));
-  const messages = render(answer, { ...showing, showable, shown: everybody, begins });
-  for (const [i, message] of messages.entries()) {
-    if (open && !everybody) await post.alone(message);
-    else await post.toAsker(message, i === 0 ? working : undefined);
+  const messages = render(answer, { id, changeable, showable, shown: everybody, begins });
+  try {
+    await sendEach(messages, (message, i) =>
+      open && !everybody ? post.alone(message) : post.toAsker(message, i === 0 ? working : undefined),
+    );
+  } catch (cause) {
+    if (!(cause instanceof Unsent) || !('headline' in answer)) throw cause;
+    // It comes whole, as it is stored: what is shown only once is in no store.
+    const noted = (await save(answer)) && (await noteMissed(id, party, ports));
+    throw new Unsent(cause.errors, noted ? [] : cause.messages);
   }
   // Nobody else needs to see that somebody was answered in private.
-  if (open && !everybody && working) await post.toAsker(note(SLACK.toYou), working);
+  if (open && !everybody && working) {
+    await post.toAsker(note(SLACK.toYou), working).catch((cause: unknown) => ports.fault(id, cause));
+  }
   if (!('blocks' in answer)) return;
   for (const invite of answer.invites ?? []) await sendInvite(invite, party, post, ports);
   if (answer.opens === 'plan' || answer.opens === 'more') await sendPictures(answer, party, ports);
@@ -130,20 +147,23 @@ async function sendInvite(
     for (const message of render(invitation, { id })) await theirs.alone(message);
   } catch (cause) {
     if (!(cause instanceof Outage)) ports.fault(id, cause);
+    // Their own next request brings it.
+    if (cause instanceof Unsent) await ports.missed.note(account, id).catch((again: unknown) => ports.fault(id, again));
     await post.alone(note(SLACK.notInvited));
   }
 }
 
 /** The files that an answer comes with, made and put where the asker alone sees them; one that fails is told, and the others come. */
-async function sendMade({ files = [], data }: Reply, post: Post, { client }: Party, ports: SlackPorts): Promise<void> {
+async function sendMade({ files = [], data }: Reply, post: Post, party: Party, ports: SlackPorts): Promise<void> {
   if (files.length === 0) return;
-  const place = await post.place(SLACK.fileIntro, 'alone');
+  const place = await post.place(SLACK.fileIntro, 'alone').catch((cause: unknown) => ports.fault('slack', cause));
+  if (!place) return post.alone(note(files.map(({ title }) => FILES.notMade(title)).join('\n')));
   let sent = 0;
   for (const { name, title, as } of files) {
     try {
       const bytes = await ports.makeFile?.(data, as);
       if (!bytes) throw new Error('nobody makes files');
-      await upload(client, { name, title: oneLine(title), bytes }, ports, place);
+      await upload(party, { name, title: oneLine(title), bytes }, ports, place);
       sent += 1;
     } catch (cause) {
       if (!(cause instanceof Unworked)) ports.fault('slack', cause);
@@ -153,31 +173,69 @@ async function sendMade({ files = [], data }: Reply, post: Post, { client }: Par
   if (sent > 0 && !place.here) await post.alone(note(SLACK.sent(sent)));
 }
 
-/** An answer of which nothing reached its asker is stored for their next request. */
-async function noteMissed({ id, last, save }: AnswerSession, { asker }: Party, ports: SlackPorts): Promise<void> {
-  const answer = await last.catch(() => undefined);
-  if (!answer || !('headline' in answer) || !(await save(answer))) return;
+// What reached nobody: stored, and brought behind whatever is answered next.
+
+/** Notes a stored answer for its asker's next request; false where the store does not take it. */
+async function noteMissed(id: string, { asker }: Party, ports: SlackPorts): Promise<boolean> {
   try {
     await ports.missed.note(accountKey(asker), id);
+    return true;
+  } catch (cause) {
+    if (!(cause instanceof Outage)) ports.fault(id, cause);
+    return false;
+  }
+}
+
+/** Stores messages as they are for their reader's next request. Never rejects. */
+export async function noteUnsent({ messages }: Unsent, party: Party, ports: SlackPorts): Promise<void> {
+  const [first] = messages;
+  if (!first) return;
+  const id = mintId();
+  const told = reply({ headline: first.text.split('\n')[0] ?? '', data: { kind: 'missed' } });
+  try {
+    await keepAnswer(ports.kept, id, { by: accountKey(party.asker), text: '', reply: told, shown: false, messages });
+    await noteMissed(id, party, ports);
   } catch (cause) {
     if (!(cause instanceof Outage)) ports.fault(id, cause);
   }
 }
 
-/** Brings an answer that was missed, if there is one, behind whatever was just answered. Throws Outage, and rejects when no way is left. */
+/** Brings what was missed, if anything was, behind whatever was just answered. Throws Outage, and rejects when no way is left. */
 export async function bringMissed(party: Party, ports: SlackPorts): Promise<void> {
   const account = accountKey(party.asker);
-  const missed = await ports.missed.take(account, ports.now());
-  if (!missed) return;
-  const { id, answer } = missed;
-  const post = postTo(party, ports);
-  try {
-    await post.alone(note(CHAT.missed));
-    for (const message of render(answer.reply, { id })) await post.alone(message);
-  } catch (cause) {
-    if (post.posted() <= 1) await ports.missed.note(account, id);
-    throw cause;
+  const take = () => ports.missed.take(account, ports.now());
+  let any = false;
+  for (let missed = await take(); missed; missed = await take()) {
+    any = true;
+    const { id, answer } = missed;
+    const post = postTo(party, ports);
+    const kept = answer.messages as readonly SlackMessage[] | undefined;
+    try {
+      await sendEach([note(CHAT.missed), ...(kept ?? render(answer.reply, { id }))], (message) => post.alone(message));
+    } catch (cause) {
+      if (post.posted() <= 1) await ports.missed.note(account, id);
+      else if (cause instanceof Unsent) await noteUnsent(cause, party, ports);
+      throw cause;
+    }
   }
+  if (any) await sayIfLost(party, ports);
+}
+
+/** Where what was missed could only be brought without a token, whoever asked learns what the workspace lacks. */
+async function sayIfLost(party: Party, ports: SlackPorts): Promise<void> {
+  try {
+    await called('auth.test', () => party.client.auth.test(), ports);
+  } catch (cause) {
+    if (!isLost(cause)) return;
+    ports.fault('slack', cause);
+    await postTo(party, ports).alone(note(INSTALL.lost(installPage(ports))));
+  }
+}
+
+/** Where the app is installed by hand; undefined where our own address is not known. */
+export function installPage({ address }: Pick<SlackPorts, 'address'>): string | undefined {
+  const base = address?.();
+  return base === undefined ? undefined : `${base}${INSTALL_PATH}`;
 }
 
 /** Shows a kept answer to the channel; where the app may not post there, whoever pressed learns of it. */
@@ -294,7 +352,7 @@ async function sendLong(
 ): Promise<void> {
   if (messages.length > MOST_MESSAGES) return sendFiles(reply, blocks, party, ports);
   const post = postTo(below(party), ports);
-  for (const message of messages) await post.toAsker(message);
+  await sendEach(messages, (message) => post.toAsker(message));
 }
 
 /** In the thread of a pressed message that stays. */
@@ -352,14 +410,20 @@ async function sendUploads(
   ports: SlackPorts,
 ): Promise<void> {
   const post = postTo(below(party), ports);
-  const place = await post.place(intro);
+  const untaken = (cause: unknown, from: number): SlackMessage => {
+    const words = files.slice(from).map(({ title, alt }) => (alt === undefined ? title : `${title}: ${alt}`));
+    return note([SLACK.notTaken(limitedFor(cause)), ...words].join('\n'));
+  };
+  const place = await post.place(intro).catch((cause: unknown) => {
+    // The words on files that never come are nothing to bring later.
+    throw cause instanceof Unsent ? new Unsent(cause.errors, [untaken(cause, 0)]) : cause;
+  });
   for (const [i, file] of files.entries()) {
     try {
-      await upload(party.client, file, ports, place);
+      await upload(party, file, ports, place);
     } catch (cause) {
       ports.fault('slack', cause);
-      const words = files.slice(i).map(({ title, alt }) => (alt === undefined ? title : `${title}: ${alt}`));
-      await post.toAsker(note([SLACK.notTaken(limitedFor(cause)), ...words].join('\n')));
+      await post.toAsker(untaken(cause, i));
       return;
     }
   }

@@ -8,13 +8,14 @@ import { asRequest } from '../../chat/request-id.ts';
 import { CHAT, INSTALL } from '../../text/chat-text.ts';
 import type { PlatformContext, PlatformRoute, RunningPlatform, SlackSettings } from '../platform.ts';
 import { missedAnswers, savesUnderway } from '../session.ts';
-import { askedOnce, INSTALL_PATH, type Installations, installationsIn, installPages, sealOf } from './install.ts';
+import { askedOnce, type Installations, installationsIn, installPages, sealOf } from './install.ts';
 import { TIME } from './limits.ts';
+import { Unsent } from './post.ts';
 import { receive } from './receive.ts';
 import { FetchReceiver } from './receiver.ts';
 import { EVENTS_PATH } from './register.ts';
 import { note } from './render.ts';
-import { tell, welcome } from './send.ts';
+import { installPage, noteUnsent, tell, welcome } from './send.ts';
 import { slackLacks } from './settings.ts';
 import type { SlackParts, SlackPorts } from './types.ts';
 
@@ -43,15 +44,7 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     begun.add(work);
     void work.finally(() => begun.delete(work)).catch(() => undefined);
   };
-  const ports: SlackPorts = {
-    ...parts,
-    isFresh: freshIds(),
-    later,
-    saves: savesUnderway(),
-    missed: missedAnswers(parts.kept),
-    acting: new Set(),
-  };
-  const logger = loggerOf(ports);
+  const logger = loggerOf(parts);
   const clientOptions: webApi.WebClientOptions = {
     logger,
     // What Slack does not take at once has other ways, and a rate limit of one method must hold up no other (`post.ts`).
@@ -59,6 +52,15 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
     rejectRateLimitedCalls: true,
     timeout: TIME.call,
     ...(settings.api === undefined ? {} : { slackApiUrl: settings.api }),
+  };
+  const ports: SlackPorts = {
+    ...parts,
+    isFresh: freshIds(),
+    later,
+    saves: savesUnderway(),
+    missed: missedAnswers(parts.kept),
+    acting: new Set(),
+    uploads: uploadClients(clientOptions),
   };
   const many = settings.botToken === '';
   const installations = many ? installationsIn(ports.kept, sealOf(settings.key), ports.now) : undefined;
@@ -117,8 +119,23 @@ export async function startSlack(settings: SlackSettings, parts: SlackParts): Pr
       await app.stop();
       await Promise.race([Promise.allSettled(begun), ports.wait(LONGEST_END)]);
       // What Slack was told of as heard it does not send again.
-      await Promise.allSettled([...ports.acting].map((party) => tell(CHAT.restarting, party, ports)));
+      const told = [...ports.acting].map((party) =>
+        tell(CHAT.restarting, party, ports).catch((cause: unknown) =>
+          cause instanceof Unsent ? noteUnsent(cause, party, ports) : ports.fault('slack', cause),
+        ),
+      );
+      await Promise.all(told);
     },
+  };
+}
+
+/** One more client for each token, for files: what it takes at once is its own. */
+function uploadClients(options: webApi.WebClientOptions): SlackPorts['uploads'] {
+  const made = new WeakMap<webApi.WebClient, webApi.WebClient>();
+  return (client) => {
+    const known = made.get(client) ?? new webApi.WebClient(client.token, options);
+    made.set(client, known);
+    return known;
   };
 }
 
@@ -143,17 +160,19 @@ async function greeted(
   if (!bot || workspace === undefined) return;
   const asker = { platform: 'slack', id: user.id, workspace } as const;
   const party = { asker, client: new webApi.WebClient(bot.token, options), where: { user: user.id } };
-  await welcome(party, ports).catch((cause) => ports.fault('slack', cause));
+  await welcome(party, ports).catch((cause: unknown) => {
+    ports.fault('slack', cause);
+    return cause instanceof Unsent ? noteUnsent(cause, party, ports) : undefined;
+  });
 }
 
 /** Says that the app is no longer installed, where Slack gave an address that needs no token. Never rejects. */
-async function sayLost(body: unknown, { address, fault }: SlackPorts): Promise<void> {
+async function sayLost(body: unknown, ports: SlackPorts): Promise<void> {
   const url = typeof body === 'object' && body !== null && 'response_url' in body ? body.response_url : undefined;
   if (typeof url !== 'string') return;
-  const base = address?.();
-  const text = INSTALL.lost(base === undefined ? undefined : `${base}${INSTALL_PATH}`);
+  const text = INSTALL.lost(installPage(ports));
   const sent = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(note(text)) };
-  await fetch(url, { ...sent, signal: AbortSignal.timeout(TIME.call) }).catch((cause) => fault('slack', cause));
+  await fetch(url, { ...sent, signal: AbortSignal.timeout(TIME.call) }).catch((cause) => ports.fault('slack', cause));
 }
 
 /** Deletes the tokens of a workspace that takes the app off or revokes them. */
@@ -172,7 +191,7 @@ function forgetEnded(app: App, installations: Installations): void {
 }
 
 /** What Bolt has to tell goes to whoever runs the bot, from warnings up: less is about every request. */
-function loggerOf({ fault }: SlackPorts): Logger {
+function loggerOf({ fault }: SlackParts): Logger {
   const given = (...words: unknown[]): void => {
     const cause = words.find((word) => word instanceof Error);
     fault('slack', cause ?? new Error(words.map(String).join(' ')));

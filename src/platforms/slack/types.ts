@@ -27,6 +27,8 @@ export interface SlackPorts {
   readonly missed: MissedAnswers;
   /** Whether the asker has a project in use, whose rooms and picks fill what is not told. */
   holds(asker: Asker): Promise<boolean>;
+  /** A client for files beside one for messages: neither waits for the other. */
+  uploads(client: webApi.WebClient): webApi.WebClient;
   /** Base address of our own pages, without a trailing slash; undefined where it is not known. */
   address?(): string | undefined;
   fault(reference: string, cause: unknown): void;
@@ -42,7 +44,7 @@ export interface SlackPorts {
 }
 
 /** What main hands in; the rest is made at the start. */
-export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'saves' | 'missed' | 'acting'>;
+export type SlackParts = Omit<SlackPorts, 'isFresh' | 'later' | 'saves' | 'missed' | 'acting' | 'uploads'>;
 
 /** Whoever did something in Slack, with what is needed to answer. */
 export interface Party {
