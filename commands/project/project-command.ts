@@ -2,7 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import type { Made, ProjectAccess } from '../../src/accounts/account-access.ts';
-import type { Done } from '../../src/accounts/project-changes.ts';
+import type { Done } from '../../src/accounts/records.ts';
 import type { Context, Outcome, Problems } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { readLabel } from '../../src/input/parse-label.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
-import { accountKey } from '../../src/accounts/asker.ts';
+import { accountKey } from '../../src/accounts/records.ts';
 import type { Offer, ShareChange, Sharing } from '../../src/accounts/sharing.ts';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { hostZone } from '../../src/input/moment.ts';

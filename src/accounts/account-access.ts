@@ -1,4 +1,4 @@
-/** What a user can do with their projects, account and settings. */
+/** What a user can do with their projects, account and settings, and how everything stored about them is deleted. */
 
 import type { KeptHazards } from '../project/findings.ts';
 import type { Stamp } from '../project/history.ts';
@@ -7,11 +7,10 @@ import type { Content, Project } from '../project/project.ts';
 import type { Permission } from '../project/project-limits.ts';
 import type { Visibility } from '../project/share-scope.ts';
 import type { Share } from '../project/shares.ts';
-import type { Forgetter } from './forgetting.ts';
+import type { KeyValueStore } from '../storage/types.ts';
 import type { Links } from './linking.ts';
-import type { Done } from './project-changes.ts';
-import type { Recent } from './recent.ts';
-import type { Sharing } from './sharing.ts';
+import { type Done, forgetRecent, type Recent, type Shelves } from './records.ts';
+import { leaveProject, type Sharing } from './sharing.ts';
 
 /** The result of a change to a project: the new parts and a description, or nothing; and the value to return. */
 export interface Made<R> {
@@ -72,4 +71,35 @@ export interface ProjectAccess {
    * store.
    */
   forget(others: readonly Forgetter[]): Promise<void>;
+}
+
+/** Deletes what another part of the program stores about an account. */
+export type Forgetter = (kept: KeyValueStore, account: string) => Promise<void>;
+
+/**
+ * Removes the person, their accounts, their own projects, their part in others' projects and their request history.
+ * Throws Outage; a retry continues where it stopped.
+ */
+export async function forgetPerson(
+  shelves: Shelves,
+  me: Person | undefined,
+  via: string,
+  others: readonly Forgetter[],
+): Promise<void> {
+  const { account, person, project, kept } = shelves;
+  for (const key of new Set([via, ...(me?.accounts ?? [])])) {
+    await forgetRecent(kept, key);
+    for (const forget of others) await forget(kept, key);
+    const code = await kept.get(`code-of:${key}`);
+    if (typeof code === 'string') await kept.delete(code);
+    await kept.delete(`code-of:${key}`);
+  }
+  if (!me) return;
+  // Accounts go last: as long as one is left, the rest can still be found and removed on a retry.
+  for (const { id, role } of me.projects) {
+    if (role === 'owner') await project.remove(id);
+    else await leaveProject(shelves, id, me.id);
+  }
+  await person.remove(me.id);
+  for (const key of me.accounts) await account.remove(key);
 }

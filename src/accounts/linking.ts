@@ -8,8 +8,7 @@ import { LIMITS } from '../project/project-limits.ts';
 import { HELPING, SHARED } from '../project/shares.ts';
 import type { KeyValueStore } from '../storage/types.ts';
 import { beginJoin, personOf } from './merging-accounts.ts';
-import { putChange } from './project-changes.ts';
-import type { Shelves } from './records.ts';
+import { putChange, type Shelves } from './records.ts';
 import { Sharing } from './sharing.ts';
 
 // Codes typed from one screen to another: minted, parsed leniently, stored as hashes, with limited guesses.

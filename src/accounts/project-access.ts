@@ -9,14 +9,23 @@ import { DAY, LIMITS, type Permission } from '../project/project-limits.ts';
 import { signedBy, type Visibility, viewOf } from '../project/share-scope.ts';
 import { type Share, shareMark, standingOf } from '../project/shares.ts';
 import { RecordDamaged, RecordTooNew, type Store } from '../storage/types.ts';
-import type { Made, ProjectAccess } from './account-access.ts';
-import { type Asker, accountKey } from './asker.ts';
-import { type Forgetter, forgetPerson } from './forgetting.ts';
+import { type Forgetter, forgetPerson, type Made, type ProjectAccess } from './account-access.ts';
 import { type Links, linksOf } from './linking.ts';
 import { ensurePerson, personOf } from './merging-accounts.ts';
-import { type Done, type Next, putChange } from './project-changes.ts';
-import { NOTHING_RECENT, type Recent, recentOf } from './recent.ts';
-import { leadOf, mintLongId, type Shelves, shelvesOf } from './records.ts';
+import {
+  type Asker,
+  accountKey,
+  type Done,
+  leadOf,
+  mintLongId,
+  type Next,
+  NOTHING_RECENT,
+  putChange,
+  type Recent,
+  recentOf,
+  type Shelves,
+  shelvesOf,
+} from './records.ts';
 import { Sharing } from './sharing.ts';
 
 // Access for the holder of a link: limited to its one share, or to nothing if the link leads nowhere.

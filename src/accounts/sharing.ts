@@ -5,8 +5,7 @@ import type { Project } from '../project/project.ts';
 import { LIMITS } from '../project/project-limits.ts';
 import { isOver, isWith, type Share, standingOf } from '../project/shares.ts';
 import { ensurePerson, personOf } from './merging-accounts.ts';
-import type { Done } from './project-changes.ts';
-import { dropLead, hashOf, keepLead, mintLongId, type Shelves } from './records.ts';
+import { type Done, dropLead, hashOf, keepLead, mintLongId, type Shelves } from './records.ts';
 
 /** What to share, and with whom: the holder of a link, or the account with a key. */
 export interface Offer extends Pick<Share, 'what' | 'room' | 'role' | 'until' | 'label'> {

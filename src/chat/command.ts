@@ -2,7 +2,7 @@
 
 import type { z } from 'zod';
 import type { ProjectAccess } from '../accounts/account-access.ts';
-import type { Asker } from '../accounts/asker.ts';
+import type { Asker } from '../accounts/records.ts';
 import type { CommandShape, Options } from '../input/command-shape.ts';
 import { drops, invents } from '../input/faithful.ts';
 import { factsOf, type Preferences, problemsIn, type Typed, type Units } from '../input/reading.ts';

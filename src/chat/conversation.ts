@@ -1,7 +1,7 @@
 /** The memory of a conversation: the last request of a person in a place, kept an hour, so that a follow-up means something. */
 
 import { z } from 'zod';
-import { accountKey } from '../accounts/asker.ts';
+import { accountKey } from '../accounts/records.ts';
 import type { Screened } from '../hazards/hazard.ts';
 import { screen } from '../hazards/screen.ts';
 import { fullName } from '../input/command-shape.ts';

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import type { ProjectAccess } from '../accounts/account-access.ts';
-import { accountKey } from '../accounts/asker.ts';
+import { accountKey } from '../accounts/records.ts';
 import type { Cleared, Hazard, Sighting } from '../hazards/hazard.ts';
 import { roomNamedIn } from '../input/parse-place.ts';
 import { type KeptHazard, keptHazardSchema, withHazards, withoutHazards } from '../project/findings.ts';

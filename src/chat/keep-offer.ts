@@ -1,7 +1,7 @@
 /** What a project adds to an answer: the offer to save it and the changes others made. Also remembers the request. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
-import { keepRecent, recentOf, withAnswered } from '../accounts/recent.ts';
+import { keepRecent, recentOf, withAnswered } from '../accounts/records.ts';
 import { isCalculating } from '../input/command-shape.ts';
 import { LIMITS } from '../project/project-limits.ts';
 import type { Block, Reply } from '../reply/reply.ts';

@@ -1,8 +1,8 @@
 /** The pipeline from a request to its answers, and the one place where faults are caught. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
-import { accountKey } from '../accounts/asker.ts';
 import { openAccess } from '../accounts/project-access.ts';
+import { accountKey } from '../accounts/records.ts';
 import type { Screened, Sighting } from '../hazards/hazard.ts';
 import { screen, screenHere } from '../hazards/screen.ts';
 import { askLine, fullName, isCalculating } from '../input/command-shape.ts';

@@ -1,6 +1,6 @@
 /** What the pipeline and the platforms need from outside; passed in by main. */
 
-import type { Asker } from '../accounts/asker.ts';
+import type { Asker } from '../accounts/records.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Allowed, Asking, Store } from '../storage/types.ts';
 import type { PlatformName } from '../text/platform-names.ts';

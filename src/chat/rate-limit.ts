@@ -1,6 +1,6 @@
 /** Rate limits for all platforms, with requests weighed by cost. */
 
-import { type Asker, accountKey } from '../accounts/asker.ts';
+import { type Asker, accountKey } from '../accounts/records.ts';
 import { fullName } from '../input/command-shape.ts';
 import { tooManyRequests } from '../text/chat-text.ts';
 import { RoundRobin } from '../workers/queue.ts';

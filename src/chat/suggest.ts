@@ -1,9 +1,8 @@
 /** Completions for an option, with how each text is read: rooms, projects, picks, earlier values, handbook titles, and the option's own words. */
 
 import type { ProjectAccess } from '../accounts/account-access.ts';
-import type { Asker } from '../accounts/asker.ts';
 import { openAccess } from '../accounts/project-access.ts';
-import type { PastValue } from '../accounts/recent.ts';
+import type { Asker, PastValue } from '../accounts/records.ts';
 import { isCalculating, optionsOf } from '../input/command-shape.ts';
 import { sayRead } from '../input/format.ts';
 import { type OptionFacts, type Preferences, problemsIn } from '../input/reading.ts';

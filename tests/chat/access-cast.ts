@@ -2,9 +2,8 @@
 
 import { commands } from '../../commands/all.ts';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
-import { hashOf } from '../../src/accounts/records.ts';
+import { type Asker, hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import type { Content } from '../../src/project/project.ts';
 import { DAY } from '../../src/project/project-limits.ts';

@@ -1,8 +1,7 @@
 /** Strangers, whoever was let in once, and links that lead nowhere: nothing tells that a project is there, byte for byte and read for read. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
-import { hashOf } from '../../src/accounts/records.ts';
+import { type Asker, hashOf } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY, PERMISSIONS } from '../../src/project/project-limits.ts';
 import { FEW_LINES, IN_A_WEEK, LINES, MEMBER, OWNER, type World, world } from './access-cast.ts';

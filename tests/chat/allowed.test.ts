@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { commands } from '../../commands/all.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import { defineCommand } from '../../src/chat/command.ts';
 import { weightOf } from '../../src/chat/rate-limit.ts';
 import { fullName } from '../../src/input/command-shape.ts';

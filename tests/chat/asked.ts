@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/all.ts';
 import type { FloorResult } from '../../commands/floor/lay.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import type { Command, Problems } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { Ports, Request } from '../../src/chat/ports.ts';

@@ -1,7 +1,7 @@
 /** A project as its owner talks about it: from nothing to answers that need no options, on a phone, with slips. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { shareWith } from '../project/projects.ts';
 import { type AnsweredRequest, answerTo, problemsOf, replyTo } from './asked.ts';

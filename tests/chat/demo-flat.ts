@@ -1,7 +1,7 @@
 /** Somebody with projects, for tests: the demo flat in use with two changes made, and an old house deleted lately. */
 
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import type { Ports } from '../../src/chat/ports.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { flatContent } from '../project/projects.ts';

@@ -1,8 +1,8 @@
 /** The desk: an account's projects, whoever else is there; nothing of a stranger's is seen, changed or counted. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import { emptyContent } from '../../src/project/create-project.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';

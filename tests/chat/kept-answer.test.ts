@@ -1,7 +1,7 @@
 /** Kept answers: theirs who asked, others' only once shown, and gone when their time is over. */
 
 import { describe, expect, it } from 'vitest';
-import { accountKey } from '../../src/accounts/asker.ts';
+import { accountKey } from '../../src/accounts/records.ts';
 import { forgetAnswers, keepAnswer, keptAnswer, mintId, showAnswer } from '../../src/chat/saved-replies.ts';
 import { replyTo } from './asked.ts';
 import { keptInMemory } from './kept-in-memory.ts';

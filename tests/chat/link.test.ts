@@ -1,8 +1,8 @@
 /** One person's accounts on Discord, Slack and the terminal led to the same projects by a code, and nobody else's by any guess. */
 
 import { describe, expect, it } from 'vitest';
-import { type Asker, accountKey } from '../../src/accounts/asker.ts';
 import { readCode } from '../../src/accounts/linking.ts';
+import { type Asker, accountKey } from '../../src/accounts/records.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import { type AnsweredRequest, answerTo, problemsOf, replyTo } from './asked.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import { MOST_SUGGESTIONS, suggest } from '../../src/chat/suggest.ts';
 import { fullName } from '../../src/input/command-shape.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';

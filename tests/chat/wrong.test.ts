@@ -1,7 +1,7 @@
 /** “That’s wrong”, pressed or said: what was understood, one question, and everything kept. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import type { Problems, ReplyWithForm } from '../../src/chat/command.ts';
 import { correctionIn, isComplaint } from '../../src/chat/wrong.ts';
 import { answerTo, replyTo } from './asked.ts';

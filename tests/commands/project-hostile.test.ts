@@ -3,8 +3,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { readLabel } from '../../src/input/parse-label.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';

@@ -1,7 +1,7 @@
 /** Measuring back: what is asked of whoever has the tape, what they tell, and what both learn of it. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import { type AnsweredRequest, answerTo, problemsOf, replyTo } from '../chat/asked.ts';
 import { portsInMemory } from '../chat/demo-flat.ts';
 import { textOf } from '../project/conversation.ts';

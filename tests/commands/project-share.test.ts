@@ -1,9 +1,8 @@
 /** Sharing of the demo flat as its owner and those it is shared with go about it. */
 
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
-import { hashOf } from '../../src/accounts/records.ts';
+import { type Asker, hashOf } from '../../src/accounts/records.ts';
 import { keepAnswer, keptAnswer } from '../../src/chat/saved-replies.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import type { Reply } from '../../src/reply/reply.ts';

@@ -1,6 +1,6 @@
 /** A platform of paper for the platform contract: people put slips into a box, and answers come out as sheets with numbered buttons. */
 
-import { type Asker, accountKey } from '../../src/accounts/asker.ts';
+import { type Asker, accountKey } from '../../src/accounts/records.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { keptAnswer, mintId } from '../../src/chat/saved-replies.ts';
 import type { Platform, PlatformContext } from '../../src/platforms/platform.ts';

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { catalog } from '../../commands/index.ts';
-import { type Asker, accountKey } from '../../src/accounts/asker.ts';
+import { type Asker, accountKey } from '../../src/accounts/records.ts';
 import { loadCommands } from '../../src/chat/catalog.ts';
 import type { Understood } from '../../src/chat/command.ts';
 import type { Answer } from '../../src/chat/pipeline.ts';

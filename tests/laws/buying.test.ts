@@ -2,9 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
-import { hashOf } from '../../src/accounts/records.ts';
+import { type Asker, hashOf } from '../../src/accounts/records.ts';
 import type { Project } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import type { Reply } from '../../src/reply/reply.ts';

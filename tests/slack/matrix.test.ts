@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { accountKey } from '../../src/accounts/asker.ts';
+import { accountKey } from '../../src/accounts/records.ts';
 import { parseLine } from '../../src/chat/grammar.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import { keepAnswer } from '../../src/chat/saved-replies.ts';

@@ -1,8 +1,8 @@
 /** The share page of a real project: the whole pipeline on a store in memory, with links of every kind. */
 
 import { commands } from '../../commands/all.ts';
-import type { Asker } from '../../src/accounts/asker.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
+import type { Asker } from '../../src/accounts/records.ts';
 import type { Offer } from '../../src/accounts/sharing.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import type { Ports } from '../../src/chat/ports.ts';

@@ -6,7 +6,7 @@ import {
   ApplicationCommandOptionType,
   InteractionContextType,
 } from 'discord-api-types/v10';
-import { type Asker, accountKey } from '../../accounts/asker.ts';
+import { type Asker, accountKey } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { FILE_BYTES } from './limits.ts';

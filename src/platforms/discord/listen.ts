@@ -3,7 +3,7 @@
 import { API } from '@discordjs/core/http-only';
 import type { REST } from '@discordjs/rest';
 import { type GatewayMessageCreateDispatchData, MessageFlags, MessageType } from 'discord-api-types/v10';
-import { accountKey } from '../../accounts/asker.ts';
+import { accountKey } from '../../accounts/records.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
 import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';

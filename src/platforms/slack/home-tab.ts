@@ -1,7 +1,7 @@
 /** The Home tab: the project in use, to tick off and to ask about where it stands; without one how to begin. */
 
 import type { types } from '@slack/bolt';
-import { accountKey } from '../../accounts/asker.ts';
+import { accountKey } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { parseLine } from '../../chat/grammar.ts';

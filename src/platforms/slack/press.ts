@@ -1,6 +1,6 @@
 /** A button pressed or a list chosen from, under an answer or on the Home tab. */
 
-import { accountKey } from '../../accounts/asker.ts';
+import { accountKey } from '../../accounts/records.ts';
 import type { Form } from '../../chat/command.ts';
 import type { KeptAnswer } from '../../chat/saved-replies.ts';
 import { SLACK } from '../../text/chat-text.ts';

@@ -1,7 +1,7 @@
 /** What people do in Slack, out of Bolt's events: commands, buttons, forms, shortcuts, mentions, direct messages, the Home tab. */
 
 import type { App, BlockAction, Context, KnownEventFromType, webApi } from '@slack/bolt';
-import { accountKey } from '../../accounts/asker.ts';
+import { accountKey } from '../../accounts/records.ts';
 import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import { SLACK, sayFault } from '../../text/chat-text.ts';

@@ -1,6 +1,6 @@
 /** Sends the answer of one request, once and whole; its sections, pictures and files when they are asked for. */
 
-import { accountKey } from '../../accounts/asker.ts';
+import { accountKey } from '../../accounts/records.ts';
 import { sectionsOf } from '../../chat/brief.ts';
 import { fileStem, oneLine, sheetCsv, sheetText } from '../../chat/files.ts';
 import { commandNamed } from '../../chat/form.ts';

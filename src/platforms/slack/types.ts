@@ -1,7 +1,7 @@
 /** What Slack is handed by main, and what a listener knows of who asked where. */
 
 import type { webApi } from '@slack/bolt';
-import type { Asker } from '../../accounts/asker.ts';
+import type { Asker } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';

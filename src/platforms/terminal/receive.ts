@@ -4,7 +4,7 @@ import { randomUUID } from 'node:crypto';
 import { appendFileSync, readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline/promises';
 import type { Readable, Writable } from 'node:stream';
-import type { Asker } from '../../accounts/asker.ts';
+import type { Asker } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Request } from '../../chat/ports.ts';

@@ -1,7 +1,7 @@
 /** What is sent from the page as asks: only ticks that the page itself shows, notes, and measurements that were asked for. */
 
 import { createHash } from 'node:crypto';
-import type { Asker } from '../../accounts/asker.ts';
+import type { Asker } from '../../accounts/records.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Problem } from '../../reply/reply.ts';
 import { PAGE_NOTES } from '../../text/page-text.ts';

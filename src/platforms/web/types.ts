@@ -1,6 +1,6 @@
 /** What the page needs from outside. */
 
-import type { Asker } from '../../accounts/asker.ts';
+import type { Asker } from '../../accounts/records.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Ports, Request } from '../../chat/ports.ts';
 import type { FileMaker } from '../platform.ts';

@@ -1,9 +1,8 @@
 /** Two helpers and the owner of one project, who tick, buy and note at once: what is asked, and what must be there afterwards. */
 
 import { commands } from '../../../commands/all.ts';
-import type { Asker } from '../../../src/accounts/asker.ts';
 import { openAccess } from '../../../src/accounts/project-access.ts';
-import { hashOf } from '../../../src/accounts/records.ts';
+import { type Asker, hashOf } from '../../../src/accounts/records.ts';
 import { answer } from '../../../src/chat/pipeline.ts';
 import { DEFAULT_PREFERENCES } from '../../../src/input/reading.ts';
 import { emptyContent } from '../../../src/project/create-project.ts';

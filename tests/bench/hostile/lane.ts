@@ -1,6 +1,6 @@
 /** A way that asks come in by, and what every way is handed. */
 
-import type { Asker } from '../../../src/accounts/asker.ts';
+import type { Asker } from '../../../src/accounts/records.ts';
 import type { Command } from '../../../src/chat/command.ts';
 import type { Answer } from '../../../src/chat/pipeline.ts';
 import type { Request } from '../../../src/chat/ports.ts';
