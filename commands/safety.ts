@@ -5,7 +5,7 @@ import { defineCommand } from '../src/chat/command.ts';
 import { cautionsFor, NOISE_FIGURES, TASKS } from '../src/figures/safety-figures.ts';
 import { choice, text } from '../src/input/options.ts';
 import { readDay } from '../src/input/parse-weight.ts';
-import { noiseDose, recommendedDose } from '../src/prep/noise-dose.ts';
+import { noiseDose, recommendedDose } from '../src/prep/safe-work.ts';
 import { reply } from '../src/reply/reply.ts';
 import { SAFETY, worded } from '../src/text/caution-text.ts';
 import { noiseBlocks } from './prep/noise-day.ts';

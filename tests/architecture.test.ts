@@ -19,7 +19,7 @@ const AT_LEAST: Readonly<Record<string, number>> = {
   hazards: 12,
   layout: 20,
   trim: 4,
-  prep: 6,
+  prep: 4,
   figures: 6,
   workers: 8,
   input: 30,

@@ -13,11 +13,11 @@ import {
 import { readSources } from './architecture/sources.ts';
 
 const sources = readSources(['src', 'commands']);
-const MOST_FILES = 467;
+const MOST_FILES = 464;
 
 const FEATURES: Features = {
-  moisture: ['commands/prep/moisture.ts', 'src/prep/dryness.ts', 'src/input/parse-moisture.ts'],
-  lift: ['commands/prep/lift.ts', 'src/prep/lifting.ts', 'src/input/parse-weight.ts'],
+  moisture: ['commands/prep/moisture.ts', 'src/prep/flat-and-dry.ts', 'src/input/parse-moisture.ts'],
+  lift: ['commands/prep/lift.ts', 'src/prep/safe-work.ts', 'src/input/parse-weight.ts'],
   findings: ['commands/project/found.ts', 'src/project/findings.ts', 'src/input/parse-found.ts'],
   patch: ['commands/prep/patch.ts', 'src/prep/subfloor-patch.ts', 'src/prep/joist-cut.ts', 'src/input/parse-place.ts'],
   share: [

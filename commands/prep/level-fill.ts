@@ -21,8 +21,8 @@ import {
   poundsPerSquareFoot,
   poursFor,
   rampFill,
-} from '../../src/prep/flatness.ts';
-import { KILOGRAMS_PER_POUND } from '../../src/prep/tearout-amounts.ts';
+} from '../../src/prep/flat-and-dry.ts';
+import { KILOGRAMS_PER_POUND } from '../../src/prep/old-floor.ts';
 import type { Need } from '../../src/reply/need.ts';
 import type { Block, Fact, Refusal } from '../../src/reply/reply.ts';
 import { capital } from '../../src/text/chat-text.ts';

@@ -36,7 +36,7 @@ import {
   isGridFlat,
   isGridStraight,
   limitFor,
-} from '../../src/prep/flatness.ts';
+} from '../../src/prep/flat-and-dry.ts';
 import { type Block, type Fact, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { LEVEL } from '../../src/text/prep-text.ts';

@@ -40,7 +40,7 @@ import {
   readingsByArea,
   testsByArea,
   type Verdict,
-} from '../../src/prep/dryness.ts';
+} from '../../src/prep/flat-and-dry.ts';
 import { type Block, type Fact, type Problem, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { referral } from '../../src/text/found-text.ts';

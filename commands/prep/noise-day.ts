@@ -11,6 +11,7 @@ import {
   readStretch,
   readTwist,
 } from '../../src/input/parse-weight.ts';
+import { KILOGRAMS_PER_POUND } from '../../src/prep/old-floor.ts';
 import {
   allowedHours,
   LEAST_COUNTED,
@@ -19,8 +20,7 @@ import {
   recommendedDose,
   recommendedHours,
   timeWeightedLevel,
-} from '../../src/prep/noise-dose.ts';
-import { KILOGRAMS_PER_POUND } from '../../src/prep/tearout-amounts.ts';
+} from '../../src/prep/safe-work.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { SAFETY } from '../../src/text/caution-text.ts';
 import { inches, ticks } from '../../src/units/length.ts';

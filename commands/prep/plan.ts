@@ -13,8 +13,7 @@ import {
 } from '../../src/figures/tearout-figures.ts';
 import { type Saying, sayArea, sayHours, sayLength } from '../../src/input/format.ts';
 import { choice, count, room } from '../../src/input/options.ts';
-import { type Country, mayHoldAsbestos } from '../../src/prep/old-materials.ts';
-import type { Covering } from '../../src/prep/tearout-amounts.ts';
+import { type Country, type Covering, mayHoldAsbestos } from '../../src/prep/old-floor.ts';
 import { type Block, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { PLAN, PLAN_STAGES, STAGE_NOTES, type StageWords, TOOLS, TRADES } from '../../src/text/plan-text.ts';

@@ -28,7 +28,7 @@ import { readCountry, readHouseYear, readTested } from '../../src/input/parse-ho
 import { readSheet, readTube } from '../../src/input/parse-place.ts';
 import { type ParsedRooms, type Read, type Reading, read, unread } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { type Country, countryFor, judge, type Tested } from '../../src/prep/old-materials.ts';
+import { type Country, countryFor, judge, type Tested } from '../../src/prep/old-floor.ts';
 import { type Refusal, unsafe } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { ASBESTOS_CALL, asbestosWhy, LAID_OVER, referral } from '../../src/text/found-text.ts';

@@ -48,7 +48,7 @@ import {
   tackStripLength,
   toHalfHours,
   tripsOf,
-} from '../../src/prep/tearout-amounts.ts';
+} from '../../src/prep/old-floor.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
 import { type Area, feet, inches, type Length, roundUp, TICKS_PER_FOOT, ticks } from '../../src/units/length.ts';
 import { houseOptions } from './prep-options.ts';

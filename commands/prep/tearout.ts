@@ -18,17 +18,19 @@ import {
   WIDE_TACK_STRIP,
 } from '../../src/figures/tearout-figures.ts';
 import { type Saying, sayArea, sayHours, sayLength, sayLoose, sayNumber, sayWeight } from '../../src/input/format.ts';
-import { type Country, disturbedArea, isMinor } from '../../src/prep/old-materials.ts';
 import {
+  type Country,
   type Covering,
+  disturbedArea,
   handLoads,
+  isMinor,
   isRolled,
   kilogramsOf,
   LITRES_PER_CUBIC_YARD,
   type Strips,
   tackStripPieces,
   tackStripReach,
-} from '../../src/prep/tearout-amounts.ts';
+} from '../../src/prep/old-floor.ts';
 import type { Need } from '../../src/reply/need.ts';
 import { type Action, type Block, type Fact, type Result, reply, type Source } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';

@@ -5,7 +5,7 @@ import { type Context, defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { COUNTRY_NAMES, readCountry } from '../../src/input/parse-house.ts';
 import { type Colons, type Preferences, type Read, read, unread } from '../../src/input/reading.ts';
-import type { Country } from '../../src/prep/old-materials.ts';
+import type { Country } from '../../src/prep/old-floor.ts';
 import type { Settings } from '../../src/project/person.ts';
 import type { Fact, Problem } from '../../src/reply/reply.ts';
 import { settingUnread } from '../../src/text/project-problems-text.ts';

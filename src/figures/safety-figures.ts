@@ -1,6 +1,6 @@
 /** What can hurt someone, by task, with sources. */
 
-import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/old-floor.ts';
 import type { Source } from '../reply/reply.ts';
 import { inches, type Length } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE } from './cited.ts';

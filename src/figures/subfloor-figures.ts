@@ -1,6 +1,6 @@
 /** Figures for panel subfloors: patches, squeaks, adhesive, joists, flatness and leveling compound. */
 
-import type { DeepestDip, DipShape } from '../prep/flatness.ts';
+import type { DeepestDip, DipShape } from '../prep/flat-and-dry.ts';
 import type { Source } from '../reply/reply.ts';
 import { feet, inches, type Length, millimetres } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';

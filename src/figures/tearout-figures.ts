@@ -1,13 +1,13 @@
 /** Figures for tearing out a floor: strips, tack strip, staples, tools, time, debris, old asbestos and lead. */
 
-import type { Country } from '../prep/old-materials.ts';
 import {
+  type Country,
   type Covering,
   KILOGRAMS_PER_POUND,
   LITRES_PER_CUBIC_YARD,
   looseLitres,
   type Stapling,
-} from '../prep/tearout-amounts.ts';
+} from '../prep/old-floor.ts';
 import { type Area, feet, inches, type Length, SQUARE_TICKS_PER_SQUARE_FOOT } from '../units/length.ts';
 import { CAUTIOUS_DEFAULT, type Cited, COMMON_PRACTICE, TRADE_CUSTOM } from './cited.ts';
 

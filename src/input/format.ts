@@ -1,7 +1,7 @@
 /** Formatting lengths, areas, money, numbers, weights, volumes, hours and what was typed for the user's units and decimal mark. */
 
 import { z } from 'zod';
-import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
+import { LITRES_PER_CUBIC_YARD } from '../prep/old-floor.ts';
 import { doubleArea, type Point } from '../units/geometry.ts';
 import {
   type Area,

@@ -2,8 +2,7 @@
 
 import { distance } from 'fastest-levenshtein';
 import { mentioned } from '../hazards/screen.ts';
-import type { Suspicion } from '../prep/old-materials.ts';
-import type { Covering } from '../prep/tearout-amounts.ts';
+import type { Covering, Suspicion } from '../prep/old-floor.ts';
 import { beneathDoubtful, coveringRead } from '../text/prep-problems-text.ts';
 import { COVERING_NAMES } from '../text/tearout-text.ts';
 import { readInTime } from '../workers/time-limits.ts';

@@ -1,7 +1,6 @@
 /** The house: year built, country, haulage of debris, trim to remove, and asbestos test. */
 
-import type { Country, Tested, TrimPart } from '../prep/old-materials.ts';
-import { LITRES_PER_CUBIC_YARD } from '../prep/tearout-amounts.ts';
+import { type Country, LITRES_PER_CUBIC_YARD, type Tested, type TrimPart } from '../prep/old-floor.ts';
 import {
   countryElsewhere,
   notACountry,

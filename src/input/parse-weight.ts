@@ -1,8 +1,7 @@
 /** Weights of loads and floors, how things are lifted, and the noises of a day. */
 
-import type { LiftDuration } from '../prep/lifting.ts';
-import type { Noise } from '../prep/noise-dose.ts';
-import { KILOGRAMS_PER_POUND } from '../prep/tearout-amounts.ts';
+import { KILOGRAMS_PER_POUND } from '../prep/old-floor.ts';
+import type { LiftDuration, Noise } from '../prep/safe-work.ts';
 import {
   dayTooLong,
   notADay,

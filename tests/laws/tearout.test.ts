@@ -14,7 +14,7 @@ import {
   staplesIn,
   toHalfHours,
   tripsOf,
-} from '../../src/prep/tearout-amounts.ts';
+} from '../../src/prep/old-floor.ts';
 import { doubleArea, type Outline } from '../../src/units/geometry.ts';
 import { areaOf, inches, ticks } from '../../src/units/length.ts';
 import { randomRooms } from '../bench/random-rooms.ts';

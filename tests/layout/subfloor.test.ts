@@ -1,8 +1,7 @@
 /** Patches near walls, sheets and moisture verdicts, case by case. */
 
 import { describe, expect, it } from 'vitest';
-import { moistureVerdict, readingsByArea, testsByArea } from '../../src/prep/dryness.ts';
-import { poursFor } from '../../src/prep/flatness.ts';
+import { moistureVerdict, poursFor, readingsByArea, testsByArea } from '../../src/prep/flat-and-dry.ts';
 import { dividePatch, patchCut, planSheets } from '../../src/prep/subfloor-patch.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT, ticks } from '../../src/units/length.ts';
 

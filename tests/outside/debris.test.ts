@@ -13,7 +13,7 @@ import {
   TACK_STRIP,
   WIDE_TACK_STRIP,
 } from '../../src/figures/tearout-figures.ts';
-import { kilogramsOf, tackStripReach } from '../../src/prep/tearout-amounts.ts';
+import { kilogramsOf, tackStripReach } from '../../src/prep/old-floor.ts';
 import { areaOf, feet, inches } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it, test } from 'vitest';
 import { LEAD_YEARS, MINOR_WORK } from '../../src/figures/tearout-figures.ts';
-import { disturbedArea, isMinor } from '../../src/prep/old-materials.ts';
+import { disturbedArea, isMinor } from '../../src/prep/old-floor.ts';
 import { feet, inches, SQUARE_TICKS_PER_SQUARE_FOOT } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 

@@ -20,7 +20,7 @@ import {
   isGridStraight,
   meanFill,
   rampFill,
-} from '../../src/prep/flatness.ts';
+} from '../../src/prep/flat-and-dry.ts';
 import { inches, millimetres, SQUARE_TICKS_PER_SQUARE_METRE, TICKS_PER_MM, ticks } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 

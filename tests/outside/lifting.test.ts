@@ -7,7 +7,7 @@ import {
   type Lift,
   liftingIndex,
   weightLimits,
-} from '../../src/prep/lifting.ts';
+} from '../../src/prep/safe-work.ts';
 import { inches, millimetres } from '../../src/units/length.ts';
 import { replyTo } from '../chat/asked.ts';
 

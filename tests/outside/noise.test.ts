@@ -7,7 +7,7 @@ import {
   recommendedDose,
   recommendedHours,
   timeWeightedLevel,
-} from '../../src/prep/noise-dose.ts';
+} from '../../src/prep/safe-work.ts';
 import { replyTo } from '../chat/asked.ts';
 
 // NIOSH 98-126, table 1-1 (published): 85 dBA for 8 h, 3 dB more halve the time; 100 dBA for 15 min.
