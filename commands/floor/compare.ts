@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome, type Problems } from '../../src/chat/command.ts';
-import { drawChoices } from '../../src/drawing/choices-sheet.ts';
+import { drawChoices } from '../../src/drawing/floor-plans.ts';
 import { PLANK_FIGURES } from '../../src/figures/floor-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
 import { type Saying, sayMoney, sayNumber } from '../../src/input/format.ts';

@@ -4,7 +4,7 @@ import { closest } from 'fastest-levenshtein';
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
 import { filesOf } from '../../src/chat/files.ts';
-import { drawable } from '../../src/drawing/font.ts';
+import { drawable } from '../../src/drawing/text.ts';
 import { sayArea, sayAreasOfSum, sayCut, sayLength } from '../../src/input/format.ts';
 import { hostZone, sayDate, sayMoment } from '../../src/input/moment.ts';
 import { choice, text } from '../../src/input/options.ts';

@@ -2,8 +2,7 @@
 
 import { z } from 'zod';
 import { type Context, defineCommand, type Outcome } from '../../src/chat/command.ts';
-import { drawElevations, type TrimShown } from '../../src/drawing/elevation.ts';
-import { drawSticks } from '../../src/drawing/stick-drawing.ts';
+import { drawElevations, drawSticks, type TrimShown } from '../../src/drawing/trim-drawings.ts';
 import { TRIM_FIGURES } from '../../src/figures/trim-figures.ts';
 import { sayLength } from '../../src/input/format.ts';
 import { type Action, type Block, type Reply, reply } from '../../src/reply/reply.ts';

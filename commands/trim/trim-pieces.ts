@@ -1,7 +1,7 @@
 /** From walls to pieces of trim and the sticks to cut them from; Problems if they're beyond the saw or the sticks. */
 
 import type { Context, Problems } from '../../src/chat/command.ts';
-import { sayDegrees } from '../../src/drawing/elevation.ts';
+import { sayDegrees } from '../../src/drawing/trim-drawings.ts';
 import { NO_SLACK, OFF_TURN } from '../../src/figures/trim-figures.ts';
 import { type Saying, sayCut, sayLength, sayMoney } from '../../src/input/format.ts';
 import type { ParsedStock } from '../../src/input/parse-stock.ts';

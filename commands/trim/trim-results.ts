@@ -1,6 +1,6 @@
 /** Trim as result data: plain numbers, so that checkers outside this code can read them. */
 
-import { sayDegrees, sayEnd, type TrimShown } from '../../src/drawing/elevation.ts';
+import { sayDegrees, sayEnd, type TrimShown } from '../../src/drawing/trim-drawings.ts';
 import { type Saying, sayCut, sayLength } from '../../src/input/format.ts';
 import type { ParsedStock } from '../../src/input/parse-stock.ts';
 import type { Units } from '../../src/input/reading.ts';

@@ -1,7 +1,7 @@
 /** A project's sheets as pages: a table of contents if there are several, then each on its own pages, numbered throughout. */
 
 import { inShort } from '../chat/brief.ts';
-import { drawable, textWidth } from '../drawing/font.ts';
+import { drawable, textWidth } from '../drawing/text.ts';
 import { sayDate } from '../input/moment.ts';
 import type { SheetKey, Sheets, Tick } from '../reply/job-sheet.ts';
 import type { Block, Caution, Fact } from '../reply/reply.ts';

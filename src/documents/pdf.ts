@@ -1,8 +1,8 @@
 /** Pages as a tagged, searchable PDF with embedded fonts; the same pages give the same bytes. */
 
 import PDFDocument from 'pdfkit';
-import { FONT_FILES } from '../drawing/font.ts';
 import { LETTERING, LOOKS, PATTERNS, SHEET_COLOUR } from '../drawing/svg.ts';
+import { FONT_FILES } from '../drawing/text.ts';
 import type { Drawing, Place, Shape, ShapeRole } from '../reply/drawing.ts';
 import { type Ink, type Page, type Pages, sizeOf, type Tag } from './document-page.ts';
 

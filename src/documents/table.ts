@@ -1,6 +1,6 @@
 /** Tables that break between rows with repeated headers; a row taller than a page breaks within. */
 
-import { textWidth } from '../drawing/font.ts';
+import { textWidth } from '../drawing/text.ts';
 import { BAND, BOX, type Flow, INK, type Ink, RULE, type Tag, TYPE, tagOf } from './document-page.ts';
 import { box, heading, linesOf } from './writing.ts';
 

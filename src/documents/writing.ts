@@ -1,7 +1,6 @@
 /** Paragraphs, headings, lists and pictures, broken into lines and across pages. */
 
-import { drawable } from '../drawing/font.ts';
-import { wrapped } from '../drawing/text.ts';
+import { drawable, wrapped } from '../drawing/text.ts';
 import type { Drawing } from '../reply/drawing.ts';
 import { BOX, type Flow, INK, RULE, type Tag, TYPE, tagOf } from './document-page.ts';
 

@@ -9,10 +9,9 @@ import { boxOf, type Outline } from '../units/geometry.ts';
 import { ticks } from '../units/length.ts';
 import { type Column, columnTexts, type Fit, LINE, levelIn, levelsOf, STRIP, WALL } from './fit.ts';
 import { type CutSource, plankShapes, ringsOf, type Seen, wallShapes } from './floor-shapes.ts';
-import { textWidth } from './font.ts';
 import { type DrawnWall, drawnWalls, type RowLabel, wallTexts } from './labels.ts';
 import { clippedLines, clippedRings, place, type RoomView, type Window } from './shapes.ts';
-import { type Box, baseline, meet, SMALL, textBox, write } from './text.ts';
+import { type Box, baseline, meet, SMALL, textBox, textWidth, write } from './text.ts';
 
 /** Grid of positions tried for a name across and down the visible part of a room, starting in the middle. */
 const STEPS = 8;

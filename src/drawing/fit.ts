@@ -3,10 +3,9 @@
 import type { Plan } from '../layout/floor.ts';
 import { SHEET_WIDTH, type Shape, type TextRole } from '../reply/drawing.ts';
 import { TICKS_PER_INCH } from '../units/length.ts';
-import { textWidth } from './font.ts';
 import type { RowLabel } from './labels.ts';
 import { place, type RoomView, type Window } from './shapes.ts';
-import { baseline, SMALL, spread, write } from './text.ts';
+import { baseline, SMALL, spread, textWidth, write } from './text.ts';
 
 /** Distance between the centers of adjacent label lines. */
 export const LINE = 10;

@@ -9,9 +9,8 @@ import { DRAWING } from '../text/drawing-text.ts';
 import { at, type Outline, wallLength } from '../units/geometry.ts';
 import { ticks } from '../units/length.ts';
 import type { CutSource } from './floor-shapes.ts';
-import { textWidth } from './font.ts';
 import { clippedLines } from './shapes.ts';
-import { type Box, meet, SMALL, textBox, write } from './text.ts';
+import { type Box, meet, SMALL, textBox, textWidth, write } from './text.ts';
 
 /** One line beside a row; `leads` when a line is drawn from it to the end of the row. */
 export interface RowLabel {

@@ -7,8 +7,7 @@ import { PATCH_DRAWING } from '../text/drawing-text.ts';
 import { ticks } from '../units/length.ts';
 import { legend, notes, type SheetPart, scaleBar, sheetOf } from './drawing-sheet.ts';
 import { MARGIN } from './fit.ts';
-import { textWidth } from './font.ts';
-import { baseline, SMALL, write } from './text.ts';
+import { baseline, SMALL, textWidth, write } from './text.ts';
 
 /** Scale in sheet units per tick, and the position of a room point on the figure. */
 interface Ground {

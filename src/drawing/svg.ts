@@ -1,7 +1,7 @@
 /** A drawing as SVG 1.1: every role in its color and pattern, every text escaped. */
 
 import type { Drawing, Place, Shape, ShapeRole, Text, TextRole } from '../reply/drawing.ts';
-import { FONT_FAMILY, fontFace, type PathCommand, textWidth } from './font.ts';
+import { FONT_FAMILY, fontFace, type PathCommand, textWidth } from './text.ts';
 
 /** Path data of a text's letters in sheet coordinates. */
 function lettersOf(text: Text): string {

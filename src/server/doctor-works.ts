@@ -3,8 +3,8 @@
 import { accessSync } from 'node:fs';
 import { commands } from '../../commands/all.ts';
 import { type Answer, answer } from '../chat/pipeline.ts';
-import { FONT_FILES } from '../drawing/font.ts';
 import { closePictures, toPng } from '../drawing/png.ts';
+import { FONT_FILES } from '../drawing/text.ts';
 import { DEFAULT_PREFERENCES } from '../input/reading.ts';
 import { feet } from '../units/length.ts';
 import { closeWorkers, lastAnswerFrom } from '../workers/pool.ts';

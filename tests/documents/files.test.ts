@@ -5,7 +5,7 @@ import { extractText, getDocumentProxy } from 'unpdf';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { csvFiles, csvText } from '../../src/documents/csv.ts';
 import { closeFiles, makeFile } from '../../src/documents/make.ts';
-import { drawable } from '../../src/drawing/font.ts';
+import { drawable } from '../../src/drawing/text.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { flatSheets, namedSheets } from './gathered.ts';

@@ -2,8 +2,7 @@
 
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
-import { ASCENT, DESCENT, drawable, FONT_FAMILY, FONT_FILES, textWidth } from '../../src/drawing/font.ts';
-import { wrapped } from '../../src/drawing/text.ts';
+import { ASCENT, DESCENT, drawable, FONT_FAMILY, FONT_FILES, textWidth, wrapped } from '../../src/drawing/text.ts';
 
 const SIZE = 100;
 

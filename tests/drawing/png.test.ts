@@ -3,9 +3,9 @@
 import { crc32, inflateSync } from 'node:zlib';
 import { Resvg } from '@resvg/resvg-js';
 import { afterAll, describe, expect, it } from 'vitest';
-import { FONT_FAMILY, FONT_FILES } from '../../src/drawing/font.ts';
 import { closePictures, PNG_WIDTH, toPng } from '../../src/drawing/png.ts';
 import { LETTERING, toSvg } from '../../src/drawing/svg.ts';
+import { FONT_FAMILY, FONT_FILES } from '../../src/drawing/text.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { region } from '../outside/laid.ts';
 import { drawPlan } from './drawn.ts';

@@ -1,6 +1,6 @@
 /** Drawings read back as a person reads them: texts, their boxes, rows with their labels, and walls with their lengths. */
 
-import { textWidth } from '../../src/drawing/font.ts';
+import { textWidth } from '../../src/drawing/text.ts';
 import type { Drawing, Text, TextRole } from '../../src/reply/drawing.ts';
 
 /** Where a text's ink may be: x to the right, y down. */

@@ -1,7 +1,7 @@
 /** Saw marks of a stick: each follows the one before by its own length and the kerf between. */
 
 import { expect, test } from 'vitest';
-import { drawSticks } from '../../src/drawing/stick-drawing.ts';
+import { drawSticks } from '../../src/drawing/trim-drawings.ts';
 import { sawMarks } from '../../src/trim/sticks.ts';
 import { inches } from '../../src/units/length.ts';
 import { IMPERIAL } from './drawn-rooms.ts';
