@@ -2,7 +2,7 @@
 
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { accountKey } from '../../src/accounts/asker.ts';
+import { accountKey } from '../../src/accounts/records.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';
 import type { SlackParts } from '../../src/platforms/slack/types.ts';
 import { INSTALL, SLACK } from '../../src/text/chat-text.ts';
