@@ -57,6 +57,8 @@ export interface KeptAnswer {
   readonly shown: boolean;
   /** The messages it was to be shown as, where they reached nobody. */
   readonly messages?: readonly unknown[];
+  /** The platform's id of the person whose question it was, where somebody else had it answered. */
+  readonly author?: string | undefined;
 }
 
 /** Stands in for text that is shown only once. */

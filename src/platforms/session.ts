@@ -49,12 +49,14 @@ interface Stored {
   readonly form?: Form | undefined;
   /** Whether the form puts the options that could not be read first. */
   readonly wrongFirst?: boolean;
+  /** The person whose question it was, where somebody else had it answered. */
+  readonly author?: string | undefined;
 }
 
 /** Stores what the buttons of an answer need under its short id. Throws Outage. */
 export async function storeForButtons(kept: KeyValueStore, id: string, answer: Answer, stored: Stored): Promise<void> {
-  const { by, text, shown, form, wrongFirst = false } = stored;
-  if ('headline' in answer) return keepAnswer(kept, id, { by, text, reply: answer, shown });
+  const { by, text, shown, form, wrongFirst = false, author } = stored;
+  if ('headline' in answer) return keepAnswer(kept, id, { by, text, reply: answer, shown, author });
   if (!('problems' in answer)) return;
   const { problems, example, open, choices } = answer;
   const [{ fix }] = problems;
@@ -240,7 +242,7 @@ export interface StoredPress {
 /** What a press comes to: a request, a form to open, a stored answer; `gone` where nothing is stored any more, `old` where nothing that this button needs. */
 export type PressFound =
   | { readonly found: 'request'; readonly text: string; readonly mistaken?: Understood }
-  | { readonly found: 'form'; readonly form: Form; readonly draft?: KeptDraft }
+  | { readonly found: 'form'; readonly form: Form; readonly draft?: KeptDraft; readonly author?: string | undefined }
   | { readonly found: 'answer'; readonly answer: KeptAnswer }
   | { readonly found: 'gone' | 'old' };
 
@@ -262,7 +264,7 @@ export async function lookUpPress(
   const { actions, form, understood } = answer.reply;
   if (kind === 'wrong')
     return understood ? { found: 'request', text: WRONG.word, mistaken: understood } : { found: 'old' };
-  if (kind === 'change') return form ? { found: 'form', form } : { found: 'old' };
+  if (kind === 'change') return form ? { found: 'form', form, author: answer.author } : { found: 'old' };
   if (kind !== 'ask') return { found: 'answer', answer };
   const action = actions[place];
   return action ? { found: 'request', text: action.ask } : { found: 'old' };

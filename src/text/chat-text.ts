@@ -36,6 +36,13 @@ export const CHAT = {
   /** `who`: a mention. */
   requested: (who: string, what: string) => `${who} asked: ${what}`,
   added: (who: string, other: string) => `${who} asked; what ${other} said counts too.`,
+  /** `who`: a mention of the person whose question it was. */
+  isYourPlank: (who: string) => `Is this your plank, ${who}?`,
+  mine: 'Yes, that’s my plank',
+  theirPlank: (who: string) => `${who} says: yes, that’s my plank.`,
+  notYourPlank: 'Only the person who asked can say whether it’s their plank.',
+  filled: (who: string) => `Filled in by ${who}`,
+  crowdedHere: 'I’ve posted a lot in this channel just now. Try again in a minute.',
   away: 'Take this answer back',
   notYours: 'Only the person who asked, or a moderator, can take it back.',
   poll: 'Ask the channel',

@@ -30,6 +30,8 @@ export interface Where {
   readonly message?: string;
   /** Whether others see that message too. */
   readonly shown?: boolean;
+  /** What the person may do there, as Discord writes it. */
+  readonly permissions?: string;
   /** The language of the person. */
   readonly locale?: string;
 }
@@ -48,15 +50,15 @@ export function typing(name: string, option: string, typed: string, where: Where
   );
 }
 
-/** The message menu on somebody's message. */
-export function menu(content: string, where: Where = {}): APIInteraction {
+/** The message menu on a message of somebody else, or of `author`. */
+export function menu(content: string, where: Where = {}, author = OTHER): APIInteraction {
   const target = snowflake();
   const data = {
     id: snowflake(),
     name: 'Work out quantities',
     type: ApplicationCommandType.Message,
     target_id: target,
-    resolved: { messages: { [target]: message(target, OTHER, content) } },
+    resolved: { messages: { [target]: message(target, author, content) } },
   };
   return interaction(InteractionType.ApplicationCommand, data, where);
 }
@@ -69,6 +71,14 @@ export function press(customId: string, where: Where = {}): APIInteraction {
 export function pick(customId: string, values: readonly string[], where: Where = {}): APIInteraction {
   const data = { custom_id: customId, component_type: ComponentType.StringSelect, values };
   return interaction(InteractionType.MessageComponent, data, { message: snowflake(), ...where });
+}
+
+/** A button pressed, or a line of a list chosen. */
+export function choose(
+  { id, value }: { readonly id: string; readonly value?: string },
+  where: Where = {},
+): APIInteraction {
+  return value === undefined ? press(id, where) : pick(id, [value], where);
 }
 
 /** A filled form; a list stands for a select. */
@@ -150,7 +160,7 @@ function interaction(type: InteractionType, data: object, where: Where): APIInte
           guild_id: '600',
           guild_locale: 'en-US',
           guild: { id: '600', locale: 'en-US', features: [] },
-          member: { ...member, permissions: '0' },
+          member: { ...member, permissions: where.permissions ?? '0' },
         }
       : { user }),
     ...(where.message === undefined

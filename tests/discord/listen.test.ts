@@ -3,7 +3,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { demoPorts } from '../chat/demo-flat.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
-import { APPLICATION, ASKER, OTHER, pick, press, slash, snowflake } from './interactions.ts';
+import { APPLICATION, ASKER, choose, fill, menu, OTHER, pick, press, slash, snowflake } from './interactions.ts';
 import { allIn, controlOf, field, labelsOf, textOf } from './json-field.ts';
 import { type Captured, refusalOf } from './loopback-rest.ts';
 import { type Stage, type Staged, stage } from './stage.ts';
@@ -191,8 +191,86 @@ describe('the buttons under a reply', () => {
     expect(textOf(field(other.body, 'data'))).toMatch(/Only the person who asked/);
     const asker = pick(id, [value], { shown: true });
     expect(field((await bot.ask(asker)).body, 'type')).toBe(6);
-    expect((await bot.discord.next(({ kind }) => kind === 'take away')).kind).toBe('take away');
+    const away = await bot.discord.next(({ kind }) => kind === 'take away');
+    expect(away.token).toBe(asker.token);
     expect(labelsOf(reply.body)).not.toContain('Show to channel');
     expect(allIn(reply.body).length).toBeLessThan(40);
+  });
+});
+
+describe('somebody else’s question', () => {
+  const QUESTION = 'My bedroom is 12 by 14 ft, the planks are 6 x 48 in and there are 10 per carton';
+
+  /** OTHER asks in the channel, ASKER has it answered and shows the answer. */
+  async function shown(bot: Stage, author = OTHER): Promise<Captured> {
+    const own = await bot.ask(menu(QUESTION, {}, author));
+    await bot.ask(slash('tape', { sum: '1 ft' }));
+    const show = choose(controlOf(field(own.body, 'data'), 'Show to channel'));
+    await bot.ask(show);
+    return bot.after(show, 'follow-up');
+  }
+
+  it('asks its author for all to see whether the plank is theirs, and nobody else can say so', async () => {
+    const bot = await started();
+    const { body } = await shown(bot);
+    expect(textOf(body)).toMatch(new RegExp(`^-# <@${OTHER}> asked: .*\n-# Is this your plank, <@${OTHER}>\\?`));
+    const yes = controlOf(body, 'Yes, that’s my plank');
+    const presser = await bot.ask(choose(yes, { shown: true }));
+    expect([field(presser.body, 'type'), textOf(field(presser.body, 'data'))]).toEqual([
+      4,
+      expect.stringContaining('Only the person who asked'),
+    ]);
+    const author = await bot.ask(choose(yes, { user: OTHER, shown: true }));
+    const said = field(author.body, 'data');
+    expect(field(author.body, 'type')).toBe(7);
+    expect(textOf(said)).toMatch(/yes, that’s my plank\.[\s\S]*Buy 10 cartons/);
+    expect(labelsOf(said)).not.toContain('Yes, that’s my plank');
+  });
+
+  it('is answered anew in its place when its author puts in another plank, and for others alone', async () => {
+    const bot = await started();
+    const { body } = await shown(bot);
+    const own = controlOf(body, 'Put in my plank');
+    const fillIn = async (user: string) => {
+      const where = { user, shown: true, message: snowflake() };
+      const form = field((await bot.ask(choose(own, where))).body, 'data');
+      return bot.ask(fill(String(field(form, 'custom_id')), { plank: '7 x 48 in, 8 per carton' }, where));
+    };
+    const author = await fillIn(OTHER);
+    expect(field(author.body, 'type')).toBe(7);
+    expect(textOf(field(author.body, 'data'))).toMatch(
+      new RegExp(`^-# Filled in by <@${OTHER}>[\\s\\S]*Buy \\d+ cartons`),
+    );
+    expect(labelsOf(field(author.body, 'data'))).not.toContain('Show to channel');
+    const other = await fillIn(ASKER);
+    expect([field(other.body, 'type'), Number(field(field(other.body, 'data'), 'flags')) & 64]).toEqual([4, 64]);
+  });
+
+  it('is not asked about where the question was one’s own', async () => {
+    const { body } = await shown(await started(), ASKER);
+    expect(textOf(body)).toMatch(new RegExp(`^-# <@${ASKER}> asked`));
+    expect(labelsOf(body)).not.toContain('Yes, that’s my plank');
+  });
+
+  it.each([
+    ['its author', { user: OTHER }],
+    ['who had it answered', {}],
+    ['a moderator', { user: '100000000000000077', permissions: String(1n << 13n) }],
+  ] as const)('has its answer taken back by %s', async (_who, where) => {
+    const bot = await started();
+    const { body } = await shown(bot);
+    const pressed = choose(controlOf(body, 'Take this answer back'), { ...where, shown: true });
+    expect(field((await bot.ask(pressed)).body, 'type')).toBe(6);
+    expect((await bot.discord.next(({ kind }) => kind === 'take away')).token).toBe(pressed.token);
+  });
+
+  it('waits where a channel has had twelve answers within a minute', async () => {
+    const bot = await started();
+    const own = field((await bot.ask(menu(QUESTION))).body, 'data');
+    for (let i = 0; i < 12; i++) await asked(bot, to(`tape ${i} ft + 2 in`), { author: person(`${200 + i}`) });
+    const show = choose(controlOf(own, 'Show to channel'));
+    const later = field((await bot.ask(show)).body, 'data');
+    expect(textOf(later)).toContain('Try again in a minute');
+    expect(labelsOf(later)).toContain('Show to channel');
   });
 });

@@ -191,6 +191,7 @@ function kindOf(method: string, path: string): Captured['kind'] | undefined {
   if (method === 'POST' && /^\/channels\/\d+\/typing$/.test(path)) return 'typing';
   if (method === 'POST' && /^\/channels\/\d+\/messages$/.test(path)) return 'post';
   if (method === 'PATCH' && /^\/channels\/\d+\/messages\/\d+$/.test(path)) return 'change';
+  if (method === 'DELETE' && /^\/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(path)) return 'take away';
   if (method === 'DELETE' && /^\/channels\/\d+\/messages\/\d+$/.test(path)) return 'take away';
   if (!/^\/applications\/\d+\/(?:guilds\/\d+\/)?commands/.test(path)) return undefined;
   if (method === 'POST') return 'command';

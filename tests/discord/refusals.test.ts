@@ -4,7 +4,7 @@ import { RESTJSONErrorCodes as Codes } from 'discord-api-types/v10';
 import { afterEach, describe, expect, it } from 'vitest';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
-import { APPLICATION, ASKER, fill, menu, pick, press, slash, snowflake } from './interactions.ts';
+import { APPLICATION, ASKER, choose, fill, menu, pick, press, slash, snowflake } from './interactions.ts';
 import { controlOf, field, labelsOf, textOf } from './json-field.ts';
 import { type Captured, refusalOf } from './loopback-rest.ts';
 import { type Stage, stage } from './stage.ts';
@@ -121,11 +121,9 @@ const interactionWay = (
 
 const WAYS: readonly Way[] = [
   interactionWay('an answer', first, async () => slash('floor planks', GIVEN)),
-  interactionWay('a press', first, async (bot) => {
-    const { id, value } = controlOf(await answered(bot), 'Turn the rows');
-    const where = { message: snowflake() };
-    return value === undefined ? press(id, where) : pick(id, [value], where);
-  }),
+  interactionWay('a press', first, async (bot) =>
+    choose(controlOf(await answered(bot), 'Turn the rows'), { message: snowflake() }),
+  ),
   interactionWay(
     SHOW,
     ({ kind, token, body }, wanted) =>

@@ -50,6 +50,8 @@ interface Offering {
   readonly showable: boolean;
   /** Whether others were shown it by this very message. */
   readonly shown?: boolean;
+  /** Whether the person whose question it was is asked if the plank is theirs. */
+  readonly asksPlank?: boolean;
   /** The fields of its command, with what was told. */
   readonly fields: readonly Field[];
   /** What of it is open; without it, the answer in short. */
@@ -112,7 +114,7 @@ function rowsHeight(rows: readonly ButtonRow[]): number {
 
 /** Everything that can be done with an answer, what comes next first. */
 function controlsOf(reply: ReplyWithForm, offering: Offering): readonly Control[] {
-  const { showable, shown = false, fields, view, back } = offering;
+  const { showable, shown = false, asksPlank = false, fields, view, back } = offering;
   const { opened = 'brief', part = 0, parts = 1 } = view ?? {};
   const seen = [...(planInBrief(reply) ? (['plan'] as const) : []), ...sectionSeen(opened)];
   const sections = sectionOffers(reply, SECTIONS.length, seen).map(
@@ -132,7 +134,8 @@ function controlsOf(reply: ReplyWithForm, offering: Offering): readonly Control[
       : []),
     ...(opened === 'brief' && part === 0 ? [] : [{ verb: 'open', said: CHAT.inShort, rest: 'brief' } as const]),
     ...(back === undefined ? [] : [{ verb: 'open', said: CHAT.back, rest: 'brief', of: back } as const]),
-    ...(own ? [{ verb: 'put', said: CHAT.ownPlank, rest: 'plank' } as const] : []),
+    ...(asksPlank ? [{ verb: 'mine', said: CHAT.mine } as const] : []),
+    ...(own || asksPlank ? [{ verb: 'put', said: CHAT.ownPlank, rest: 'plank' } as const] : []),
     ...undone.map(asked),
     ...named((id) => WORK.includes(id)).slice(0, 1),
     ...(reply.understood ? [{ verb: 'wrong', said: WRONG.label } as const] : []),

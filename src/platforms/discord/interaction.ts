@@ -5,6 +5,7 @@ import {
   type APIInteraction,
   ApplicationCommandOptionType,
   InteractionContextType,
+  MessageFlags,
 } from 'discord-api-types/v10';
 import { type Asker, accountKey } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
@@ -64,6 +65,11 @@ export function cameOf(interaction: APIInteraction): Came | undefined {
     fileBytes: interaction.attachment_size_limit ?? FILE_BYTES,
     ...('locale' in interaction && typeof interaction.locale === 'string' ? { locale: interaction.locale } : {}),
   };
+}
+
+/** Whether only one person sees a message. */
+export function isEphemeral({ flags = 0 }: { readonly flags?: number }): boolean {
+  return (flags & MessageFlags.Ephemeral) !== 0;
 }
 
 /** Milliseconds since 1970 at which Discord gave an id. */
@@ -146,6 +152,7 @@ export const VERBS = [
   'send',
   'recent',
   'away',
+  'mine',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 

@@ -22,7 +22,6 @@ export interface Hearing {
   /** The bot's own id. */
   readonly self: string;
   readonly rest: REST;
-  readonly channels: ChannelLimit;
 }
 
 /** What was answered: kept so that an edit edits the answer and a deletion takes it away. */
@@ -76,7 +75,7 @@ export async function hearMessage(message: MessageEvent, access: DiscordContext,
   const edit = message.edited_timestamp ?? undefined;
   const came = cameIn(message, said.author, self);
   if (!access.isFresh(edit === undefined ? came.id : `${came.id} ${edit}`)) return;
-  if (came.open && !isEmergency(said.text) && !listening.channels.takes(message.channel_id, came.at)) return;
+  if (came.open && !isEmergency(said.text) && !access.channels.takes(message.channel_id, came.at)) return;
   await onBehalfOf(came.account, async () => {
     try {
       if (edit === undefined && !(await claimed(came, access))) return;
@@ -211,31 +210,4 @@ function messageWire(
 
 function isForbidden(cause: unknown): boolean {
   return cause instanceof Error && 'status' in cause && cause.status === 403;
-}
-
-// A channel is for people: the bot speaks up only so often.
-
-/** Answers in one channel within a minute. */
-const MOST_ANSWERS = 12;
-const MINUTE = 60_000;
-const MOST_CHANNELS = 5_000;
-
-export interface ChannelLimit {
-  /** Whether an answer more is fine there; `at` in milliseconds since 1970. */
-  takes(channel: string, at: number): boolean;
-}
-
-export function channelLimit(): ChannelLimit {
-  const answers = new Map<string, readonly number[]>();
-  return {
-    takes(channel, at) {
-      const recent = (answers.get(channel) ?? []).filter((one) => at - one < MINUTE);
-      if (recent.length >= MOST_ANSWERS) return false;
-      answers.delete(channel);
-      answers.set(channel, [...recent, at]);
-      const [oldest] = answers.keys();
-      if (answers.size > MOST_CHANNELS && oldest !== undefined) answers.delete(oldest);
-      return true;
-    },
-  };
 }

@@ -1,11 +1,6 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
-import {
-  type APIMessageComponentInteraction,
-  ComponentType,
-  MessageFlags,
-  PermissionFlagsBits,
-} from 'discord-api-types/v10';
+import { type APIMessageComponentInteraction, ComponentType, PermissionFlagsBits } from 'discord-api-types/v10';
 import type { Form } from '../../chat/command.ts';
 import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';
 import { comparedPlanks } from '../../chat/offers.ts';
@@ -17,7 +12,7 @@ import { answerRowsOf, type View } from './buttons.ts';
 import { label } from './escape.ts';
 import { drawnFor, inTime, refused, tellUnlessOutage } from './fault.ts';
 import { modalOf, openForm, sayGone, wordOf } from './forms.ts';
-import { type Came, customId, type Pressed, readCustomId, type Verb } from './interaction.ts';
+import { type Came, customId, isEphemeral, type Pressed, readCustomId, type Verb } from './interaction.ts';
 import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
 import { type Around, outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
@@ -45,6 +40,7 @@ const KINDS: Readonly<Record<Exclude<Verb, 'form' | 'menu'>, PressKind>> = {
   send: 'look',
   recent: 'look',
   away: 'look',
+  mine: 'look',
 };
 
 /** What was pressed: a list of several things says which by its value. */
@@ -72,7 +68,7 @@ export async function press(
   const { verb, rest, values } = pressed;
   const id = verb === 'recent' ? (values[0] ?? '') : pressed.id;
   // What only the asker sees is edited; what others see too stays as it was shown.
-  const own = !came.ephemeral || ((message.flags ?? 0) & MessageFlags.Ephemeral) !== 0;
+  const own = !came.ephemeral || isEphemeral(message);
   const kind = KINDS[verb];
   const looked = lookUpPress({ kind, id, place: Number(verb === 'pick' ? values[0] : rest) }, came.account, access);
   const what = await inTime(looked, LOOK_UP_TIME, access);
@@ -89,12 +85,15 @@ export async function press(
       return sendAnswers({ text, ...open, ...(mistaken && { mistaken }) }, came, { ...way, update, ...back }, access);
     }
     case 'form': {
-      const mends = own ? message.id : undefined;
+      // Whose question it is puts in their plank where all see it.
+      const theirs = verb === 'put' && !own && what.author === came.asker.id;
+      const mends = own || theirs ? message.id : undefined;
       if (!what.draft) return change(what.form, verb === 'put' ? [rest] : values, mends, came, access);
       return mend(what.form, { id, draft: what.draft, mends: message.id }, came, access);
     }
     case 'answer': {
       if (verb === 'away') return takeBack(interaction, what.answer, came, access);
+      if (verb === 'mine') return confirm(what.answer, id, came, access);
       if (verb !== 'tick') return look({ verb, id, rest }, what.answer, way, came, access);
       const text = ticked(what.answer.reply, values.map(Number));
       return text === undefined ? sayGone(came, access) : sendAnswers({ text }, came, way, access);
@@ -106,16 +105,28 @@ export async function press(
 
 /** Takes an answer that others see away: for whoever asked, and for who keeps order there. */
 async function takeBack(
-  { message, member }: APIMessageComponentInteraction,
-  { by }: KeptAnswer,
+  { member }: APIMessageComponentInteraction,
+  { by, author }: KeptAnswer,
   came: Came,
   access: DiscordContext,
 ): Promise<void> {
   const keepsOrder = (BigInt(member?.permissions ?? 0) & PermissionFlagsBits.ManageMessages) !== 0n;
-  if (by !== came.account && !keepsOrder)
+  if (by !== came.account && author !== came.asker.id && !keepsOrder)
     return void (await access.wire.respond(came, wordOf(CHAT.notYours), { ephemeral: true, update: false }, false));
   await access.wire.defer(came, { ephemeral: true, update: true });
-  await access.wire.takeAway(message.channel_id, message.id);
+  await access.wire.takeAway(came);
+}
+
+/** Says for all to see that the plank of an answer is right; only the person whose question it is can. */
+async function confirm(answer: KeptAnswer, id: string, came: Came, access: DiscordContext): Promise<void> {
+  const { reply, author } = answer;
+  if (author !== came.asker.id)
+    return void (await access.wire.respond(came, wordOf(CHAT.notYourPlank), { ephemeral: true, update: false }, false));
+  const [page] = render(reply);
+  if (!page) throw new Error('an answer without a message');
+  const below = answerRowsOf(reply, { id, showable: false, shown: true }, access);
+  const above = askedBy(came, answer, CHAT.theirPlank);
+  await sendPage(page, reply, { above, below }, { ephemeral: false, update: true }, came, access);
 }
 
 /** What mends a request takes its place, whoever sees it. */
@@ -206,14 +217,21 @@ async function show(
   access: DiscordContext,
 ): Promise<void> {
   const { reply } = answer;
-  const first = await inTime(access.kept.claim(`shown:${id}`, SHOWN_FOR), CLAIM_TIME, access);
   const [page] = render(reply);
   if (!page) throw new Error('an answer without a message');
+  if (came.channel !== undefined && !access.channels.takes(came.channel, came.at)) {
+    const above = [{ type: ComponentType.TextDisplay, content: `-# ${CHAT.crowdedHere}` } as const];
+    const below = answerRowsOf(reply, { id, showable: true }, access);
+    return sendPage(page, reply, { above, below }, way, came, access);
+  }
+  const first = await inTime(access.kept.claim(`shown:${id}`, SHOWN_FOR), CLAIM_TIME, access);
   const own = answerRowsOf(reply, { id, showable: false }, access);
   await sendPage(page, reply, { below: own }, way, came, access);
   if (!first) return;
-  const shown = answerRowsOf(reply, { id, showable: false, shown: true }, access);
-  const [message] = await outgoing([page], { above: askedBy(came, answer), below: shown }, drawnFor(access, came));
+  const asks = answer.author !== undefined && reply.form?.told.plank !== undefined && reply.example === undefined;
+  const shown = answerRowsOf(reply, { id, showable: false, shown: true, asksPlank: asks }, access);
+  const above = askedBy(came, answer, asks ? CHAT.isYourPlank : undefined);
+  const [message] = await outgoing([page], { above, below: shown }, drawnFor(access, came));
   try {
     await inSomeForm(message, reply, (one) => access.wire.followUp(came, one, false));
   } catch (cause) {

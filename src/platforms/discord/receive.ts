@@ -20,7 +20,7 @@ import { onBehalfOf } from '../../workers/queue.ts';
 import { label } from './escape.ts';
 import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { sayFaultTo, sayGone, submitted, typedIn } from './forms.ts';
-import { type Came, cameOf, customId, readCustomId, slashOf, textsOf } from './interaction.ts';
+import { type Came, cameOf, customId, isEphemeral, readCustomId, slashOf, textsOf } from './interaction.ts';
 import { AUTOCOMPLETE_CHOICES, CHOICE_TEXT, CLAIM_TIME, LOOK_UP_TIME, SELECT_TEXT } from './limits.ts';
 import { ENGLISH_ONLY, type OwnEntry } from './menu.ts';
 import { cardOf } from './outgoing.ts';
@@ -70,8 +70,9 @@ async function requested(
 ): Promise<void> {
   const way = { ephemeral: came.ephemeral, update: false };
   if (data.type === ApplicationCommandType.Message) {
-    const text = data.resolved.messages[data.target_id]?.content ?? '';
-    return sendAnswers({ text, written: 'message' }, came, way, access);
+    const { content: text = '', author } = data.resolved.messages[data.target_id] ?? {};
+    const others = author !== undefined && author.bot !== true && author.id !== came.asker.id;
+    return sendAnswers({ text, written: 'message', ...(others && { author: author.id }) }, came, way, access);
   }
   if (data.type !== ApplicationCommandType.ChatInput) return;
   const slash = slashOf(data.name, data.options, access.commands);
@@ -175,7 +176,9 @@ async function filled({ data, message }: APIModalSubmitInteraction, came: Came, 
   // A form that was opened from somebody's own message changes it where it stands; any other gives an answer of its own.
   const update = message !== undefined && draft?.mends === message.id;
   const request = formRequest(command, new Map(Object.entries(given)));
-  return sendAnswers(request, came, { ephemeral: came.ephemeral, update }, access);
+  // What others read holds nothing of a project.
+  const open = update && came.ephemeral && !isEphemeral(message) ? { open: true as const, filled: true as const } : {};
+  return sendAnswers({ ...request, ...open }, came, { ephemeral: came.ephemeral, update }, access);
 }
 
 async function complete(

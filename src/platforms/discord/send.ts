@@ -76,11 +76,17 @@ async function bring(answer: KeptAnswer, id: string, access: DiscordContext, cam
   await access.wire.followUp(came, message, came.ephemeral);
 }
 
-/** Who asked what, above an answer that others see. */
-export function askedBy({ asker }: Pick<Came, 'asker'>, { text, reply }: Pick<KeptAnswer, 'text' | 'reply'>) {
+/** Who asked what, above an answer that others see; `said`: what its author says of the plank, or is asked. */
+export function askedBy(
+  { asker }: Pick<Came, 'asker'>,
+  { text, reply, author = asker.id }: Pick<KeptAnswer, 'text' | 'reply' | 'author'>,
+  said?: (who: string) => string,
+) {
   const given = Object.values(reply.form?.told ?? {}).join(' · ');
   const asked = reply.understood?.said ?? (given === '' ? text : given);
-  const content = `-# ${CHAT.requested(`<@${asker.id}>`, escapedMarkdown(label(asked, ASKED)))}`;
+  const who = `<@${author}>`;
+  const requested = CHAT.requested(who, escapedMarkdown(label(asked, ASKED)));
+  const content = [requested, ...(said ? [said(who)] : [])].map((line) => `-# ${line}`).join('\n');
   return [{ type: ComponentType.TextDisplay, content }] satisfies readonly APIComponentInContainer[];
 }
 
@@ -353,7 +359,7 @@ async function prepared(
   const rows = access.saves.works() ? rowsOf(answer, session.id, all.length, around) : [];
   // The parts of a reply are leafed through in its first message.
   const sent = 'headline' in answer ? all.slice(0, 1) : all;
-  const above = ask.added === undefined ? [] : addedBy(ask.added, around.came);
+  const above = wordAbove(ask, around.came);
   const [first, ...rest] = await outgoing(sent, { above, below: rows }, hasty?.drawn ?? drawn);
   wait?.cancel();
   const last = ended && hasty?.late() !== true;
@@ -373,10 +379,17 @@ function isPrivate(answer: Answer, way: ResponseChannel): boolean {
   return 'audience' in answer && answer.audience === 'channel' ? false : way.ephemeral;
 }
 
+/** Whether others read an answer where it goes, as they read what it answers. */
+function isOpen(ask: Ask, came: Came, way: ResponseChannel): boolean {
+  return came.open === true || (ask.open === true && way.update);
+}
+
 /** Whose question it was, and who said more. */
-function addedBy(person: string, { asker }: Came) {
-  const content = `-# ${CHAT.added(`<@${person}>`, `<@${asker.id}>`)}`;
-  return [{ type: ComponentType.TextDisplay, content }] satisfies readonly APIComponentInContainer[];
+function wordAbove({ added, filled }: Ask, { asker }: Came): readonly APIComponentInContainer[] {
+  const who = `<@${asker.id}>`;
+  if (added === undefined && !filled) return [];
+  const content = `-# ${added === undefined ? CHAT.filled(who) : CHAT.added(`<@${added}>`, who)}`;
+  return [{ type: ComponentType.TextDisplay, content }];
 }
 
 function rowsOf(
@@ -388,11 +401,8 @@ function rowsOf(
   const back = way.back === undefined ? {} : { back: way.back };
   if ('headline' in answer) {
     const view = { opened: 'brief', part: 0, parts } as const;
-    return answerRowsOf(
-      answer,
-      { id, showable: isPrivate(answer, way), shown: came.open === true, view, ...back },
-      access,
-    );
+    const open = isOpen(ask, came, way);
+    return answerRowsOf(answer, { id, showable: isPrivate(answer, way) && !open, shown: open, view, ...back }, access);
   }
   if (!('problems' in answer)) return [];
   const { problems, again = false, example, choices = [] } = answer;
@@ -417,9 +427,9 @@ async function isKept(
   id: string,
 ): Promise<boolean> {
   try {
-    const shown = came.open === true || (came.ephemeral && !isPrivate(answer, way));
+    const shown = isOpen(ask, came, way) || (came.ephemeral && !isPrivate(answer, way));
     const form = 'problems' in answer ? formOf(answer, ask, access) : undefined;
-    const stored = { by: came.account, text: ask.text, shown, form, wrongFirst: true };
+    const stored = { by: came.account, text: ask.text, shown, form, wrongFirst: true, author: ask.author };
     await inTime(storeForButtons(access.kept, id, answer, stored), KEEP_TIME, access);
     return true;
   } catch (cause) {

@@ -14,9 +14,9 @@ import { tellFault } from './fault.ts';
 import { sayRestarting } from './forms.ts';
 import { cameOf } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
-import { channelLimit, forget, hearMessage, type MessageEvent } from './listen.ts';
+import { forget, hearMessage, type MessageEvent } from './listen.ts';
 import { receive } from './receive.ts';
-import { type DiscordContext, menuEntries, preferencesIn, waitOnClock, wireOf } from './types.ts';
+import { channelLimit, type DiscordContext, menuEntries, preferencesIn, waitOnClock, wireOf } from './types.ts';
 
 /**
  * Of the undici that the REST client is made for. Another version loaded first, such as the one of Slack's socket, would send
@@ -162,7 +162,7 @@ export interface DiscordSettings {
 /** What the bot is made of, besides the way out and the clock. */
 export type Parts = Omit<
   DiscordContext,
-  'wire' | 'entries' | 'hears' | 'wait' | 'shared' | 'isFresh' | 'saves' | 'missed'
+  'wire' | 'entries' | 'hears' | 'wait' | 'shared' | 'isFresh' | 'channels' | 'saves' | 'missed'
 > &
   Partial<Pick<DiscordContext, 'wait'>>;
 
@@ -192,7 +192,13 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   const begun = new Map<Promise<void>, APIInteraction>();
   let access: DiscordContext | undefined;
   const shared = settings.publicKey !== undefined;
-  const state = { shared, isFresh: freshIds(), saves: savesUnderway(), missed: missedAnswers(parts.kept) };
+  const state = {
+    shared,
+    isFresh: freshIds(),
+    channels: channelLimit(),
+    saves: savesUnderway(),
+    missed: missedAnswers(parts.kept),
+  };
   let open = true;
   const hears = !shared;
   const accessBy = (rest: REST): DiscordContext => {
@@ -205,13 +211,12 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
     begun.set(done, interaction);
     void done.finally(() => begun.delete(done));
   };
-  const channels = channelLimit();
   const heard = new Set<Promise<void>>();
   const hear = (message: MessageEvent, { rest, user }: Client, deleted: boolean): void => {
     // A question that comes while the bot stops is answered by whoever takes over, or stays unanswered.
     if (!open || !user) return;
     const here = accessBy(rest);
-    const listening = { self: user.id, rest, channels };
+    const listening = { self: user.id, rest };
     const done = asRequest(() => (deleted ? forget(message, here, listening) : hearMessage(message, here, listening)));
     heard.add(done);
     void done.finally(() => heard.delete(done));

@@ -53,8 +53,8 @@ export interface Wire {
   followUp(to: Came, message: Outgoing, ephemeral: boolean): Promise<void>;
   /** Sends a message to a person. */
   direct(person: string, message: Outgoing): Promise<void>;
-  /** Deletes a message of the bot's own. */
-  takeAway(channel: string, message: string): Promise<void>;
+  /** Deletes the message whose button was pressed, or the first response. */
+  takeAway(to: Came): Promise<void>;
 }
 
 /** Nobody is ever pinged by an answer. */
@@ -90,8 +90,8 @@ export function wireOf(rest: REST): Wire {
     async followUp(to, message, ephemeral) {
       await interactions.followUp(to.application, to.token, { ...bodyOf(message), flags: flagsOf(ephemeral) });
     },
-    async takeAway(channel, message) {
-      await channels.deleteMessage(channel, message);
+    async takeAway(to) {
+      await interactions.deleteReply(to.application, to.token);
     },
     async direct(person, message) {
       const { id } = await users.createDM(person);
@@ -128,6 +128,8 @@ export interface DiscordContext {
   readonly shared: boolean;
   /** Whether an id has not been seen by this process. */
   isFresh(id: string): boolean;
+  /** Counts the answers that a channel sees. */
+  readonly channels: ChannelLimit;
   readonly saves: Saves;
   readonly missed: MissedAnswers;
   readonly fault: Ports['fault'];
@@ -188,11 +190,42 @@ export function waitOnClock(milliseconds: number): Wait {
   return { over, cancel: () => clearTimeout(timer) };
 }
 
+// A channel is for people: the bot speaks up only so often.
+
+/** Answers in one channel within a minute. */
+const MOST_ANSWERS = 12;
+const MINUTE = 60_000;
+const MOST_CHANNELS = 5_000;
+
+export interface ChannelLimit {
+  /** Whether an answer more is fine there; `at` in milliseconds since 1970. */
+  takes(channel: string, at: number): boolean;
+}
+
+export function channelLimit(): ChannelLimit {
+  const answers = new Map<string, readonly number[]>();
+  return {
+    takes(channel, at) {
+      const recent = (answers.get(channel) ?? []).filter((one) => at - one < MINUTE);
+      if (recent.length >= MOST_ANSWERS) return false;
+      answers.delete(channel);
+      answers.set(channel, [...recent, at]);
+      const [oldest] = answers.keys();
+      if (answers.size > MOST_CHANNELS && oldest !== undefined) answers.delete(oldest);
+      return true;
+    },
+  };
+}
+
 // A request on its way into the pipeline, with what is known of it already.
 
 export interface Ask extends Pick<Request, 'text' | 'written' | 'given' | 'mistaken' | 'open'> {
   /** The person whose question somebody else added to. */
   readonly added?: string;
+  /** The person whose question it is, where somebody else has it answered. */
+  readonly author?: string;
+  /** Whether a form that was filled in puts its answer in place of one that others see. */
+  readonly filled?: true;
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
   readonly bare?: Command;
 }

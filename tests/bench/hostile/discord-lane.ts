@@ -9,7 +9,13 @@ import { freshIds } from '../../../src/chat/rate-limit.ts';
 import { fullName } from '../../../src/input/command-shape.ts';
 import { receive } from '../../../src/platforms/discord/receive.ts';
 import { handleHttp } from '../../../src/platforms/discord/start.ts';
-import { type DiscordContext, menuEntries, waitOnClock, wireOf } from '../../../src/platforms/discord/types.ts';
+import {
+  channelLimit,
+  type DiscordContext,
+  menuEntries,
+  waitOnClock,
+  wireOf,
+} from '../../../src/platforms/discord/types.ts';
 import { missedAnswers, savesUnderway } from '../../../src/platforms/session.ts';
 import { fill, menu, pick, press, slash, typing } from '../../discord/interactions.ts';
 import { bent, type Draw, damaged } from './bend.ts';
@@ -36,6 +42,7 @@ export function discordLane(parts: LaneParts): Lane {
     kept: parts.store.kept,
     shared: true,
     isFresh: freshIds(),
+    channels: channelLimit(),
     saves: savesUnderway(),
     missed: missedAnswers(parts.store.kept),
     wire: wireOf(rest),
