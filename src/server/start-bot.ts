@@ -2,10 +2,9 @@
 
 import { setTimeout as sleep } from 'node:timers/promises';
 import { catalog } from '../../commands/index.ts';
-import { lateWork } from '../chat/background-work.ts';
 import { isEmergency } from '../chat/hazard-answers.ts';
 import { answer } from '../chat/pipeline.ts';
-import type { Request } from '../chat/ports.ts';
+import { lateWork, type Request } from '../chat/ports.ts';
 import { inTurn } from '../chat/rate-limit.ts';
 import { closeFiles, fileFigures } from '../documents/make.ts';
 import { closePictures, pictureFigures } from '../drawing/png.ts';
