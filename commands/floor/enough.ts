@@ -151,6 +151,7 @@ export default defineCommand({
             ]
           : []),
         ...(over > MUCH ? [ENOUGH.left(sayArea(got - need, saying))] : []),
+        ...(over >= LEAST && over <= MUCH ? [ENOUGH.over(sayArea(got - need, saying))] : []),
         ENOUGH.usual,
         ENOUGH.exact,
       ],

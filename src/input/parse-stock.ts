@@ -159,8 +159,26 @@ const LONGEST_STICK = 20;
 /** What stores carry where no length is named. */
 const USUAL_FEET = [8, 12, 16];
 
+/** “Lengths of 2.4 m”, “3 m lengths at €7.50”. */
+const METRIC_STICK = new RegExp(
+  `(?<![a-z])${STICK_NOUNS} (?:(?:of|are|is|at|in|come in|only) ){0,2}(?<behind>\\d(?:[.,]\\d{1,2})?) ?m(?:et(?:er|re)s?)?(?![a-z\\d²])|(?<![\\d.,]|(?:x|by) ?)(?<before>\\d(?:[.,]\\d{1,2})?)[ -]?m(?:et(?:er|re))? (?:long )?${STICK_NOUNS}(?![a-z])(?: (?:at|for|are|is) ?(?<price>[€£$] ?\\d{1,3}(?:[.,]\\d{1,2})?))?`,
+  'g',
+);
+const METRIC_RANGE = { least: 1.2, most: 6 };
+
+function metricSticks(plain: string): readonly string[] {
+  return [...plain.matchAll(METRIC_STICK)].flatMap(({ groups = {} }) => {
+    const figure = groups.behind ?? groups.before ?? '';
+    const metres = Number(figure.replace(',', '.'));
+    const price = groups.price === undefined ? '' : ` ${groups.price.replace(' ', '')}`;
+    return metres >= METRIC_RANGE.least && metres <= METRIC_RANGE.most ? [`${figure} m${price}`] : [];
+  });
+}
+
 /** The sticks of a sentence about trim as the stock option reads them. Undefined if it names neither a length nor a price by the foot. */
 export function stockInSentence(plain: string): string | undefined {
+  const metric = metricSticks(plain);
+  if (metric.length > 0) return metric.join('; ');
   const perFoot = PER_FOOT.exec(plain)?.[1];
   const named = STICK_WORDS.test(plain) ? [...plain.matchAll(STICK)] : [];
   const sticks = new Map<number, string | undefined>();

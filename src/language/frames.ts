@@ -1,41 +1,14 @@
 /** From an intent and its measures to a command's options, or the one question that is open. */
 
-import { unitIn } from '../input/parse-length.ts';
-import { readPlank } from '../input/parse-plank.ts';
-import { PRICE_SQUARE_FOOT, SQUARE_METRE } from '../input/parse-plank-price.ts';
-import { FIGURE, FIGURE_START, markOf } from '../input/parse-price.ts';
+import { readLength } from '../input/parse-length.ts';
 import { stockInSentence } from '../input/parse-stock.ts';
 import { readTape, sumInSentence } from '../input/parse-tape.ts';
-import type { Preferences, Read, Reading } from '../input/reading.ts';
-import { readRooms } from '../input/rooms/parse-room.ts';
-import { FIGURE_WORDS, laterTopic, TASK_WORDS } from '../input/trade-words.ts';
-import {
-  areaNote,
-  builtInNote,
-  laterNote,
-  layoutUnknown,
-  plankByNoWord,
-  plankNotGiven,
-  plankRole,
-  plankTwice,
-  plankUnit,
-  repeatedNote,
-  roomCounts,
-  roomEither,
-  roomNotGiven,
-  roomRole,
-  roomTurned,
-  roomUnsized,
-  unplacedFigure,
-  unusedNote,
-  wasteNote,
-} from '../text/language-text.ts';
-import { priceMark } from '../text/plank-problems-text.ts';
+import type { Preferences } from '../input/reading.ts';
+import { FIGURE_WORDS, TASK_WORDS } from '../input/trade-words.ts';
 import { ASK_FOR, READER } from '../text/reader-text.ts';
-import { areaAlone, oneSide } from '../text/room-problems-text.ts';
-import { TICKS_PER_INCH } from '../units/length.ts';
+import { TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
 import { meterReadings, SAYS_ROWS, trimRun } from './counted.ts';
-import { boxBeside, figureIn, type Measured, type MeasuresInText, turnIn } from './measured.ts';
+import { boxBeside, type Measured } from './measured.ts';
 
 /** A request as far as the message goes. */
 export interface SentenceFrame {
@@ -183,8 +156,39 @@ const stock = ({ plain }: Measured): readonly (readonly [string, string | undefi
   ['stock', stockInSentence(plain)],
 ];
 
+const ONE_WALL = String.raw`\d{1,3}(?:[.,]\d{1,2})?(?: ?(?:'|ft|feet|foot|m|cm)(?![a-z]))?(?: ?\d{1,2}(?:[ -]\d{1,2}\/\d{1,2})?(?: ?(?:"|in(?:ch(?:es)?)?)(?![a-z]))?)?`;
+/** Walls one after the other: “walls 11'2, 9'6 and 6'10”. */
+const WALLS = new RegExp(
+  `(?<![a-z])(?:walls?|runs|lengths|pieces|sides)(?: (?:are|of|is|measure|that are|need|all))?:? (?<list>${ONE_WALL}(?:(?:, ?and |, ?| and | plus | ?\\+ ?|; ?)${ONE_WALL}(?! ?x)){1,11})`,
+);
+
+/** The walls of a sentence as one length in all, and the sentence without them. */
+function wallsIn(plain: string, preferences: Preferences): { readonly run: string; readonly rest: string } | undefined {
+  const list = WALLS.exec(plain)?.groups?.list;
+  if (list === undefined) return undefined;
+  const silent = { option: 'run', preferences, note: () => undefined };
+  const parts = list.split(/, ?and |, ?| and | plus | ?\+ ?|; ?/);
+  const walls = parts.map((wall) => readLength(wall, silent, preferences.units === 'metric' ? 'm' : 'ft'));
+  const total = walls.reduce((sum, wall) => (wall.ok ? sum + wall.value : Number.NaN), 0);
+  if (!(total > 0)) return undefined;
+  const metric = /\d ?(?:m|cm)(?![a-z])/.test(list);
+  const run = metric
+    ? `${(total / TICKS_PER_METRE).toFixed(3)} m`
+    : `${Number((total / TICKS_PER_INCH).toFixed(4))} in`;
+  return { run, rest: plain.replace(list, ' ') };
+}
+
 /** Every wall of a room, or else the length in all. */
-const trimList: Builder = (given) => {
+const trimList: Builder = (given, preferences) => {
+  const walls = given.room === undefined ? wallsIn(given.plain, preferences) : undefined;
+  if (walls)
+    return {
+      command: 'trim run',
+      optionTexts: texts([
+        ['run', walls.run],
+        ['stock', stockInSentence(walls.rest)],
+      ]),
+    };
   const run = given.room === undefined ? trimRun(given.plain) : undefined;
   if (run !== undefined) {
     const sticks = stock(given).filter(([, sizes]) => sizes !== run);
@@ -260,9 +264,17 @@ const ACROSS = /(\d{1,2}(?:\.\d{1,2})?) ?('|ft|feet|foot|m) ?(?:across|wide|long
 const HUMP =
   /(?<![a-z])(?:humps?|humped|ridges?|crown(?:s|ed)?|bumps?|high (?:spot|place|point|part)s?|bulges?|peaks?)(?![a-z])/;
 
+const FILLS = /(?<![a-z])(?:level(?:er|ers|ing|ling)|filler|compound|screed|self-level(?:er|ing))(?![a-z])/;
+const ONE_DEPTH = new RegExp(DEPTH);
+
+/** A depth beside sides, where filler is asked for and nothing says what it is. */
+function fillDepth(plain: string): RegExpExecArray | null {
+  return FILLS.test(plain) ? ONE_DEPTH.exec(plain) : null;
+}
+
 /** The size of a dip beside its depth, as a reading over its longer side. */
 function dipIn(plain: string): { readonly gap: string; readonly over: string; readonly area: string } | undefined {
-  const gap = (DEEP.exec(plain) ?? DEEPEST.exec(plain))?.[1];
+  const gap = (DEEP.exec(plain) ?? DEEPEST.exec(plain) ?? fillDepth(plain))?.[1];
   const [, one, other, unit] = SIDES.exec(plain) ?? [];
   const [, across, acrossUnit = ''] = ACROSS.exec(plain) ?? [];
   const sides = one !== undefined && other !== undefined ? [one, other] : across === undefined ? [] : [across, across];
@@ -376,7 +388,23 @@ const WEIGHT = /(?<![\d.,])(\d{1,2},\d{3}|\d{1,5}(?:[.,]\d)?) ?(lbs?|pounds?|kg|
 /** In either unit: anything heavier is a delivery, not a box. */
 const HEAVIEST_BOX = 150;
 
+/** Things of one weight each: “14 boxes at 38 lb”. */
+const COUNTED_WEIGHT =
+  /(?<![\d.,])(?<count>\d{1,3}) (?:boxes|cartons|packs|cases|bags|bundles|rolls)(?:,? (?:at|of|with|that|are|is|weigh|weighing|each|which|it|they|all|about)){0,4},? (?<one>\d{1,3}(?:\.\d)?) ?(?<unit>lbs?|pounds?|kg|kilos?)(?![a-z])/;
+
 const lift: Builder = ({ plain }) => {
+  const { count, one, unit: of = '' } = COUNTED_WEIGHT.exec(plain)?.groups ?? {};
+  if (count !== undefined && one !== undefined && Number(count) > 1) {
+    const name = of.startsWith('k') ? 'kg' : 'lb';
+    const all = `${Number((Number(count) * Number(one)).toFixed(1))} ${name}`;
+    return {
+      command: 'prep carry',
+      optionTexts: texts([
+        ['weight', all],
+        ['load', `${one} ${name}`],
+      ]),
+    };
+  }
   const [, figure, unit] = WEIGHT.exec(plain) ?? [];
   if (figure === undefined) return lacking('prep lift', new Map(), 'weight');
   const weight = `${figure.replace(/,(?=\d{3})/, '')} ${/^k/.test(unit ?? '') ? 'kg' : 'lb'}`;
@@ -447,201 +475,3 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
   sources: ({ plain }) => ({ command: 'sources', optionTexts: texts([['about', FIGURE_WORDS.exec(plain)?.[0]]]) }),
   tape,
 };
-
-/** What can be asked about; those from trim on are known by their words and not all of them are worked out yet. */
-export type Topic =
-  | 'planks'
-  | 'tape'
-  | 'safety'
-  | 'sources'
-  | 'help'
-  | 'trim'
-  | 'tear-out'
-  | 'squeaks'
-  | 'level'
-  | 'moisture'
-  | 'patch'
-  | 'finish';
-
-/** Texts by option. */
-export type ReadLine = ReadonlyMap<string, string>;
-
-/** A sentence read: `told` is in the grammar's words, by option, and holds only what its readers read. */
-export type SentenceReading =
-  | { readonly kind: 'ask'; readonly topic: Topic; readonly optionTexts: ReadLine; readonly assumed: readonly string[] }
-  | {
-      readonly kind: 'ask-back';
-      readonly topic: Topic;
-      readonly optionTexts: ReadLine;
-      readonly assumed: readonly string[];
-      /** The option that is missing or in doubt; 'ask' for something that no option could be found for. */
-      readonly missing: string;
-      readonly got: string;
-      readonly why: string;
-      /** What was told of any option, read or not: for a form. */
-      readonly said?: ReadLine | undefined;
-      /** What was told of the options in doubt as it may be meant, where the request is whole with it: nothing that was not typed. */
-      readonly mends?: ReadLine | undefined;
-      /** The options that are missing, where nothing told is in doubt. */
-      readonly notGiven?: readonly string[] | undefined;
-    }
-  | { readonly kind: 'nothing' };
-
-/** A fact that is missing or in doubt; `mend` is what was told of it as it may be meant. */
-interface Missing {
-  readonly option: string;
-  readonly got: string;
-  readonly why: string;
-  readonly mend?: string | undefined;
-}
-
-/** The ask for planks that a sentence makes, or its missing fact. */
-export function planksReading(
-  plain: string,
-  measures: MeasuresInText,
-  preferences: Preferences,
-  notes: readonly string[],
-): SentenceReading {
-  const optionTexts = new Map<string, string>();
-  const silent = (option: string): Reading => ({ option, preferences, note: () => undefined });
-  const assumed = [...notes, ...notesOf(plain, measures)];
-  const { rooms, layout } = measures;
-  const read = rooms.given === '' ? undefined : readRooms(rooms.given, silent('room'));
-  const roomMissing = missingRoom(measures, read);
-  const plankText = plankOf(measures, assumed);
-  const plankMissing = missingPlank(measures, plankText, silent('plank'));
-  if (!roomMissing) optionTexts.set('room', rooms.given);
-  if (!plankMissing) optionTexts.set('plank', plankText);
-  const doubts = layout.doubts.map(({ option }) => option);
-  for (const [option, value] of layout.options) if (!doubts.includes(option)) optionTexts.set(option, value);
-  const loose = unmarkedPrice(measures, plankText, preferences) ?? unplaced(measures);
-  const missing = roomMissing ?? plankMissing ?? missingLayout(measures) ?? loose;
-  if (!missing) return { kind: 'ask', topic: 'planks', optionTexts, assumed };
-  const lacking = [roomMissing, plankMissing, missingLayout(measures), loose].filter((one) => one !== undefined);
-  const mends = new Map(lacking.flatMap(({ option, mend }) => (mend === undefined ? [] : [[option, mend] as const])));
-  return {
-    kind: 'ask-back',
-    topic: 'planks',
-    optionTexts,
-    assumed,
-    missing: missing.option,
-    got: missing.got,
-    why: missing.why,
-    said: new Map([
-      ...(rooms.given === '' ? [] : [['room', rooms.given] as const]),
-      ...(plankText === '' ? [] : [['plank', plankText] as const]),
-      ...optionTexts,
-    ]),
-    mends: mends.size === lacking.length ? mends : undefined,
-    notGiven: lacking.every((one) => one.got === '') ? lacking.map(({ option }) => option) : undefined,
-  };
-}
-
-function missingRoom(measures: MeasuresInText, read: Read<unknown> | undefined): Missing | undefined {
-  const { rooms, doubtful, carton, rest } = measures;
-  const missing = (why: string, got = '', mend?: string): Missing => ({ option: 'room', got, why, mend });
-  if (rooms.given === '') {
-    const [doubt] = doubtful;
-    if (doubt) return missing(roomRole(doubt.typed), doubt.typed);
-    const [area] = carton.areas;
-    if (area) return missing(areaAlone(), area.got);
-    const side = figureIn(rest);
-    return side?.side ? missing(oneSide(), side.got) : missing(roomNotGiven());
-  }
-  if (read && !read.ok) return missing(read.problems[0].expected, rooms.given, read.problems[0].fix);
-  if (measures.either) return missing(roomEither(), rooms.given);
-  if (rooms.doubt) {
-    const { why, got } = rooms.doubt;
-    return missing(why === 'rooms counted' ? roomCounts(got) : roomUnsized(got), got);
-  }
-  const turn = turnIn(rest);
-  return turn === undefined ? undefined : missing(roomTurned(turn), turn, rooms.given);
-}
-
-/** What is told of the plank, in the words of its reader. An area behind the size is what a carton covers, and that is noted. */
-function plankOf({ planks, carton, roomPairs }: MeasuresInText, assumed: string[]): string {
-  const [plank] = planks;
-  const behind =
-    plank && !carton.carton
-      ? carton.areas.find(({ at }) => at > plank.to && !roomPairs.some(({ from }) => from > plank.to && from < at))
-      : undefined;
-  if (behind) assumed.push(areaNote(behind.got));
-  return [plank?.typed, ...(behind ? [`${behind.got} per carton`] : []), ...carton.parts]
-    .filter((part) => part !== undefined)
-    .join(', ');
-}
-
-function missingPlank(measures: MeasuresInText, text: string, reading: Reading): Missing | undefined {
-  const { planks, doubtful, roomPairs } = measures;
-  const missing = (why: string, got: string, mend?: string): Missing => ({ option: 'plank', got, why, mend });
-  const [plank, other] = planks;
-  if (!plank && doubtful.length > 0 && roomPairs.length > 0)
-    return missing(plankRole(doubtful[0]?.typed ?? ''), doubtful[0]?.typed ?? '');
-  if (plank && other && plank.typed.replace(/\s/g, '') !== other.typed.replace(/\s/g, '')) {
-    return missing(plankTwice(plank.typed, other.typed), `${plank.typed} … ${other.typed}`);
-  }
-  if (text === '') return missing(plankNotGiven(), '');
-  const read = readPlank(text, reading);
-  if (read.ok)
-    return plank && unitless(plank.typed, read.value.plank)
-      ? missing(plankUnit(plank.typed), plank.typed, text.replace(plank.typed, `${plank.typed} cm`))
-      : undefined;
-  const [problem] = read.problems;
-  return plank ? missing(problem.expected, text, problem.fix) : missing(plankNotGiven(), text);
-}
-
-function missingLayout({ layout }: MeasuresInText): Missing | undefined {
-  const [doubt] = layout.doubts;
-  if (!doubt) return undefined;
-  return { option: doubt.option, got: doubt.got, why: layoutUnknown(doubt.option, doubt.got) };
-}
-
-/** A figure for an area that nobody claimed is probably a price without its mark. */
-const UNMARKED = new RegExp(
-  `${FIGURE_START}${FIGURE} ?(?:per|/|an?(?![a-z])) ?(?:${PRICE_SQUARE_FOOT}|${SQUARE_METRE})`,
-);
-
-function unmarkedPrice(
-  { rest, carton }: MeasuresInText,
-  plankText: string,
-  { currency }: Preferences,
-): Missing | undefined {
-  const got = carton.price ? undefined : UNMARKED.exec(rest)?.[0];
-  if (got === undefined) return undefined;
-  return { option: 'plank', got, why: priceMark(), mend: `${plankText}, ${markOf(currency)}${got}` };
-}
-
-/** A figure or a pair that nobody claimed: it may change the answer, so it is asked about. */
-function unplaced({ rest, doubtful }: MeasuresInText): Missing | undefined {
-  const [pair] = doubtful;
-  const figure = pair ? pair.typed : figureIn(rest)?.got;
-  return figure === undefined ? undefined : { option: 'ask', got: figure, why: unplacedFigure(figure) };
-}
-
-function notesOf(plain: string, measures: MeasuresInText): string[] {
-  const { layout, leftover, carton, rooms, things, planks } = measures;
-  const areas =
-    measures.roomPairs.length > 0 && (carton.carton || planks.length === 0) ? carton.areas.map(({ got }) => got) : [];
-  const unused = [
-    ...leftover.unused,
-    ...leftover.doors,
-    ...carton.unused,
-    ...things.map(({ typed }) => typed),
-    ...areas,
-    ...rooms.passed,
-  ];
-  const later = laterTopic(plain);
-  return [
-    ...planks.filter(({ bySize }) => bySize).map(({ typed }) => plankByNoWord(typed)),
-    ...rooms.repeated.map(repeatedNote),
-    ...rooms.builtIns.map(builtInNote),
-    ...layout.waste.map(wasteNote),
-    ...(unused.length > 0 ? [unusedNote(unused)] : []),
-    ...(later && later !== 'tear-out' ? [laterNote(later)] : []),
-  ];
-}
-
-/** Whether a size without a unit, read as inches, is larger than any plank: over 13 in or 8 ft, by custom of the trade. */
-function unitless(typed: string, { width, length }: { width: number; length: number }): boolean {
-  return unitIn(typed) === undefined && (width > 13 * TICKS_PER_INCH || length > 96 * TICKS_PER_INCH);
-}

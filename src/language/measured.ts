@@ -96,6 +96,13 @@ const ROLL =
   /(?<![\d.$x])(?<by>\d{2,3})[ -]?(?:sq(?:uare)? ?)?(?:foot|feet|ft|sf) rolls?(?![a-z])|(?<![a-z])rolls? ?(?:(?:of (?:pad(?:ding)?|underlay(?:ment)?)|is|are|covers?|cover|come in|comes in|do|does|has|have|of|about|at|holds?) ){1,3}(?<of>\d{2,3})(?![\d.]| ?(?:x|by|"|in|%|\$))|(?<![\d.$x])(?<per>\d{2,3}) ?(?:sq(?:uare)? ?(?:ft|feet|foot)|sqft|sf|ft|feet|m2|m²)? (?:per|a|in a|to a|an?) roll(?![a-z])/;
 const FEWEST_A_ROLL = 8;
 
+/** Carpet and other floors are sold by it. */
+const SQUARE_YARDS =
+  /(?<![\d.,$€£])(?:\d{1,2},\d{3}|\d{1,4})(?:\.\d{1,2})? ?(?:sq(?:uare)?\.? ?(?:yds?|yards?)|sqyds?|yd2|yd²)(?![a-z])/;
+/** “24 sq ft each”, beside a word for a box. */
+const EACH_COVERS =
+  /(?<![\d.,$€£])(\d{1,2}(?:[.,]\d{1,3})?) ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot|m|met(?:er|re)s?)|sqft|sf|sqm|m2|m²) (?:each|apiece|ea)(?![a-z])/;
+
 /** Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
@@ -127,6 +134,7 @@ export function measured(text: string, preferences: Preferences): Measured {
   const named = rooms.given === '' ? (lone ?? '') : rooms.given;
   const room = named !== '' && readRooms(named, silent).ok ? named : undefined;
   const bareBox = BARE_CARTON.exec(plain)?.[1];
+  const eachCovers = EACH_COVERS.exec(plain)?.[0];
   let box: string | undefined;
   if (size !== undefined && covers !== undefined && counted) box = `${size}, ${covers}`;
   else if (covers !== undefined) {
@@ -142,6 +150,8 @@ export function measured(text: string, preferences: Preferences): Measured {
       notes.push(cartonAreaNote(box));
     }
   } else if (bareBox !== undefined) box = `${bareBox} ${square}`;
+  else if (eachCovers !== undefined && /(?<![a-z])(?:box(?:es)?|cartons?|packs?|cases?)(?![a-z])/.test(plain))
+    box = eachCovers.replace(/ (?:each|apiece|ea)$/, '');
   else {
     // A lone decimal next to a floor is what is printed on a box.
     const printed = named !== '' || carton.areas.length > 0 ? LONE_DECIMAL.exec(measures.rest)?.[1] : undefined;
@@ -165,6 +175,7 @@ export function measured(text: string, preferences: Preferences): Measured {
     box = `${beside} ${square}`;
     notes.push(cartonAreaNote(box));
   }
+  const yards = SQUARE_YARDS.exec(plain)?.[0];
   const bareArea =
     carton.areas.length > 0 || named !== ''
       ? undefined
@@ -176,7 +187,12 @@ export function measured(text: string, preferences: Preferences): Measured {
     ...(size === undefined ? {} : { size }),
     areas:
       bareArea === undefined
-        ? carton.areas.map(({ got }) => got).filter((got) => rolled === undefined || !got.startsWith(rolled))
+        ? [
+            ...(yards === undefined ? [] : [yards]),
+            ...carton.areas
+              .map(({ got }) => got)
+              .filter((got) => (rolled === undefined || !got.startsWith(rolled)) && got !== box),
+          ]
         : [`${bareArea} ${square}`],
     ...(box === undefined ? {} : { carton: box }),
     ...optional('count', count),

@@ -453,6 +453,7 @@ export const ENOUGH = {
     `Yes, and more than you need: ${have} for ${area} is ${over} extra.`,
   usual: 'Plan on 5% extra in a plain room, 15% with many corners or on the diagonal.',
   left: (area: string) => `About ${area} left before cuts. Return unopened boxes, keep one for repairs.`,
+  over: (area: string) => `${area} more than the floor itself: cuts and mistakes come out of that.`,
   more: (count: number) => `Get ${boxes(count)} more, of the same lot.`,
   moreArea: (area: string) => `Get about ${area} more, of the same lot.`,
   exact: 'For an exact answer, give each room’s length and width and the plank’s size.',

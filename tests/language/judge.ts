@@ -5,7 +5,7 @@ import { readOptions } from '../../src/chat/command.ts';
 import { readTape } from '../../src/input/parse-tape.ts';
 import { DEFAULT_PREFERENCES, type ParsedPlank, type ParsedRooms, type Preferences } from '../../src/input/reading.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import type { SentenceReading } from '../../src/language/frames.ts';
+import type { SentenceReading } from '../../src/language/sentence.ts';
 import { readSentence } from '../../src/language/sentence.ts';
 import type { Message, Wanted } from './message.ts';
 

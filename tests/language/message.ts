@@ -1,6 +1,6 @@
 /** What a message of the corpus must be read as, told as a person would who knows the trade. */
 
-import type { Topic } from '../../src/language/frames.ts';
+import type { Topic } from '../../src/language/sentence.ts';
 
 /** Sides, sizes and sums as plain figures with a unit: `12.5 ft`, `144 in`, `3.8 m`. */
 export interface Wanted {
