@@ -104,8 +104,11 @@ export async function rememberAnswer(
   if (!isRemembered(name)) return;
   const open = 'problems' in outcome && outcome.problems[0].got === '' ? outcome.problems[0].option : undefined;
   if (!('headline' in outcome) && open === undefined) {
-    const known = kept(request, memory, Object.fromEntries(typed));
-    return remember(request, { ...(memory ?? NOTHING), ...known }, ports);
+    const own = Object.fromEntries(typed);
+    const known = kept(request, memory, own);
+    // What was refused, or is wrong in the first thing said, may be mended by one more word; a slip later leaves what was answered.
+    const last = 'why' in outcome || !memory?.command ? { ...NOTHING, command: name, texts: own } : memory;
+    return remember(request, { ...last, seen: memory?.seen ?? [], ...known, ...more({ open, said: sentence }) }, ports);
   }
   const shown = 'headline' in outcome ? briefOf(outcome).topics : [];
   const seen = [...new Set([...(memory?.seen ?? []), ...shown])].slice(-60);

@@ -4,17 +4,10 @@ import { saysMetric, workedFrom } from '../handbook/worked.ts';
 import { fullName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern, plainSigns } from '../input/rooms/room-text.ts';
-import { sentenceFrame } from '../language/frames.ts';
 import { type Measured, measured } from '../language/measured.ts';
 import { READER } from '../text/reader-text.ts';
 import { type Command, unitsOfRequest } from './command.ts';
-
-/** The last request, as far as it was said; `open` is what was asked back. */
-interface Before {
-  readonly command: string;
-  readonly texts: Readonly<Record<string, string>>;
-  readonly open?: string | undefined;
-}
+import { type Before, OF_FLOORS, ownNews, pairIn } from './own-options.ts';
 
 interface FollowUp {
   readonly command: Command;
@@ -39,12 +32,6 @@ const STRAIGHT = /(?<![a-z])(?:straight|not (?:on the )?diagonal(?:ly)?|normal|r
 /** Words after which a size is taken off. */
 const OUT = /(?<![a-z])(?:cut|take|minus|less|without|missing|subtract|leave)(?![a-z])/;
 
-/** The first two sides in a text. */
-function pairIn(text: string): string | undefined {
-  return pairPattern().exec(text)?.[0];
-}
-
-const OF_FLOORS = /^floor (?:planks|estimate|enough|area|layout)$/;
 const ENOUGH_WORDS =
   /enough|too (?:many|much|few)|will .* do(?![a-z])|sufficient|(?<![a-z])only (?:has|have|had|got|carries)/;
 const FEWEST_WORDS = 4;
@@ -68,9 +55,12 @@ export function followUp(
   if (memory.command === 'handbook') return entryGoesOn(text, plain, memory, last);
   const texts = new Map(Object.entries(memory.texts));
   const units = METRIC.test(plain) ? 'metric' : FEET.test(plain) ? 'imperial' : undefined;
+  const lifted = atATime(plain, memory, commands);
+  if (lifted) return lifted;
   const swapped = swap(plain, texts);
-  const own = swapped ? undefined : ownNews(plain, given, memory, preferences);
-  if (!swapped && !goesOn(plain, given, memory) && (own === undefined || isAsking(plain))) return undefined;
+  const own = swapped ? undefined : ownNews(plain, given, memory, preferences, last);
+  if (!swapped && !goesOn(plain, given, memory) && (own === undefined || (isAsking(plain) && !SAME_COUNT.test(plain))))
+    return undefined;
   const task = alsoOf(plain, memory, commands) ?? edgeRows(whole, memory, commands);
   if (task) return task;
   const changed = swapped ? memory.command : merged(plain, given, { ...memory, own }, texts);
@@ -94,6 +84,19 @@ export function followUp(
         : given.assumed,
     ...(units === undefined ? {} : { units }),
   };
+}
+
+/** Boxes lifted at once. */
+const AT_A_TIME =
+  /(?<![\d.])(\d{1,2}) (?:boxes |cartons |bags |of them )?(?:at a time|at once|per trip|each trip|together)(?![a-z])/;
+
+/** Whether several of the things that were carried one by one may be lifted together. */
+function atATime(plain: string, { command, texts }: Before, commands: readonly Command[]): FollowUp | undefined {
+  const lift = commands.find((one) => fullName(one) === 'prep lift');
+  const [, one, unit] = /^([\d.]+) ?([a-z]+)/.exec((command === 'prep carry' ? texts.load : undefined) ?? '') ?? [];
+  const times = AT_A_TIME.exec(plain)?.[1];
+  if (!lift || times === undefined || one === undefined) return undefined;
+  return { command: lift, optionTexts: new Map([['weight', `${Number(times) * Number(one)} ${unit}`]]), assumed: [] };
 }
 
 const ALSO =
@@ -129,6 +132,9 @@ function edgeRows(plain: string, { command, texts }: Before, commands: readonly 
 function alsoOf(plain: string, { command, texts }: Before, commands: readonly Command[]): FollowUp | undefined {
   const { what } = ALSO.exec(plain)?.groups ?? {};
   const rooms = [texts.room, texts.area].find((one) => one !== undefined && pairIn(plainSigns(one)) !== undefined);
+  const supplies = what !== undefined && /nail|caulk|paint/.test(what) ? suppliesOf(command, texts) : undefined;
+  const same = supplies && commands.find((one) => fullName(one) === command);
+  if (same) return { command: same, optionTexts: new Map(Object.entries(supplies)), assumed: [] };
   if (what === undefined || rooms === undefined) return undefined;
   const name = ALSO_COMMANDS.find(([words]) => words.test(what))?.[1];
   const next = commands.find((one) => fullName(one) === name);
@@ -136,6 +142,12 @@ function alsoOf(plain: string, { command, texts }: Before, commands: readonly Co
   const option = name === 'prep squeaks' ? 'area' : 'room';
   const kept = Object.entries(texts).filter(([key]) => ['doors', 'built'].includes(key) && key in next.options.shape);
   return { command: next, optionTexts: new Map([[option, rooms], ...kept]), assumed: [] };
+}
+
+/** Nails, caulk and paint for the same trim, which one answer gives together. */
+function suppliesOf(command: string, texts: Before['texts']): Before['texts'] | undefined {
+  if (command === 'trim finish') return texts;
+  return command === 'trim run' ? { ...texts, list: 'supplies' } : undefined;
 }
 
 /** The units that a message asks for, and nothing else. */
@@ -148,6 +160,10 @@ export function unitsWanted(text: string): Preferences['units'] | undefined {
 }
 
 const MOST_UNIT_WORDS = 8;
+
+/** The same count asked for something else: “how many bags then at 1/2 in”. */
+const SAME_COUNT =
+  /^(?:so |and |ok |then )*(?:how (?:many|much)|what|can i)(?: [a-z']+){0,4} (?:at|with|for|in|if|when|then|carry) /;
 
 function isAsking(plain: string): boolean {
   return /\?|^(?:how|what|which|should|can|is|do|does|are|will|why|when|where)(?![a-z])/.test(plain);
@@ -180,6 +196,14 @@ function entryGoesOn(text: string, plain: string, { texts }: Before, command: Co
   if (!/\d/.test(plain)) return undefined;
   const both = `${said} ${text}`.trim();
   const metric = saysMetric(both);
+  const figure = BARE_FIGURE.exec(plain)?.[1];
+  const [only, ...others] = said.match(FIGURE) ?? [];
+  // One figure in the place of the one that was answered: “and 88?”.
+  if (figure !== undefined && only !== undefined && others.length === 0) {
+    const again = said.replace(only, figure);
+    if (workedFrom(entry, again, metric) !== undefined)
+      return { command, optionTexts: new Map(Object.entries({ ...texts, said: again })), assumed: [] };
+  }
   // The later figures count where both messages have some.
   const fresh = workedFrom(entry, text, metric);
   if (fresh !== undefined && JSON.stringify(fresh) !== JSON.stringify(workedFrom(entry, said, metric)))
@@ -188,6 +212,9 @@ function entryGoesOn(text: string, plain: string, { texts }: Before, command: Co
   if (worked === undefined || worked === JSON.stringify(workedFrom(entry, said, metric))) return undefined;
   return { command, optionTexts: new Map(Object.entries({ ...texts, said: both })), assumed: [] };
 }
+
+const BARE_FIGURE =
+  /^(?:(?:and|or|what about|how about|if|what if|for|at|it'?s|is|mine is|no|actually|make it|the other is|the other one is)(?: |,|$) ?){0,4}(\d{1,3}(?:\.\d{1,2})?)(?: ?(?:degrees?|deg|°|"|in(?:ch(?:es)?)?))?[?.!]*$/;
 
 const SWAPS = [
   /(?<![\d.,/])(?<now>\d[\d./]{0,8})(?: ?(?:"|'|[a-z]{1,6}\.?))?,? not (?<before>\d[\d./]{0,8})/,
@@ -209,88 +236,6 @@ function swap(plain: string, texts: Map<string, string>): boolean {
     }
   }
   return false;
-}
-
-const UNDER =
-  /(?<![a-z])(?:(?<first>(?:old |ceramic |vinyl |sheet |asphalt )*(?:tiles?|vinyl|lino(?:leum)?|plywood|osb|particle ?board|concrete|hardwood|wood|laminate)) (?:is |are )?(?:under|below|beneath)|(?:under|below|beneath)[a-z]*(?: (?:it|that|the carpet))?(?: is| are|'s)?(?: there'?s)? (?:an? )?(?<then>(?:old |ceramic |vinyl |sheet |asphalt )*(?:tiles?|vinyl|lino(?:leum)?|plywood|osb|particle ?board|concrete|hardwood|wood|laminate)))/;
-const WOODEN = /(?<![a-z])(?:plywood|osb|wood(?:en)?|particle ?board|(?:sub)?floor joists?)(?![a-z])/;
-const CONCRETE = /(?<![a-z])(?:concrete|slab|cement)(?![a-z])/;
-const GAP =
-  /(?<![\d./x])((?:\d{1,2}[ -])?\d{1,2}\/\d{1,2}|\d{1,2}(?:\.\d{1,2})?(?= ?(?:"|in(?:ch(?:es)?)?|mm)(?![a-z])))(?! ?x)/;
-const SIDES = /(\d{1,3}(?:\.\d{1,2})?) ?(?:'|ft|feet|m)? ?(?:x|×|by) ?(\d{1,3}(?:\.\d{1,2})?) ?(m(?![a-z]))?/;
-const BARE_WIDTH = /(?<![\d./x])(\d{2,3}) ?(?:"|in(?:ch(?:es)?)?)?(?: wide)?[.!?]?$/;
-const MORE_OF_A_SUM =
-  /^(?:and |then |now )*(plus|minus|times|divided by|less|add|take off|subtract|\+|-|x|\*) ?(\d.{0,40}?)[.!?]*$/;
-const SIGNS: Readonly<Record<string, string>> = {
-  plus: '+',
-  add: '+',
-  '+': '+',
-  minus: '-',
-  less: '-',
-  'take off': '-',
-  subtract: '-',
-  '-': '-',
-  'divided by': '/',
-};
-
-/** A meter read once more: “after 2 weeks it’s 11”. */
-const READS_NOW =
-  /(?:it'?s|it is|now|down to|up to|reads?|says?|got)(?: now| at| about| down to)? (\d{1,3}(?:\.\d{1,2})?) ?(?:%|percent)?(?: now| today)?[.! ]*$/;
-
-/** What a message says for options of the last command, where it isn't about a floor's quantity; undefined for nothing new. */
-function ownNews(
-  plain: string,
-  given: Measured,
-  { command, texts, open }: Before,
-  preferences: Preferences,
-): ReadonlyMap<string, string> | undefined {
-  if (OF_FLOORS.test(command) || command.startsWith('project ')) return undefined;
-  const news = new Map<string, string>();
-  const frame = sentenceFrame(command, given, preferences);
-  if (command === 'floor resume' && !/\d/.test(plain)) return undefined;
-  if (frame?.command === command) for (const [option, value] of frame.optionTexts) news.set(option, value);
-  const under = UNDER.exec(plain)?.groups;
-  if (command === 'prep tearout' && under) {
-    news.delete('floor');
-    news.set('below', under.first ?? under.then ?? '');
-  }
-  if (command === 'prep level' || command === 'prep moisture') {
-    if (CONCRETE.test(plain)) news.set('floor', 'concrete');
-    else if (WOODEN.test(plain)) news.set('floor', 'wood');
-  }
-  const again = command === 'prep moisture' && texts.readings !== undefined ? READS_NOW.exec(plain)?.[1] : undefined;
-  if (again !== undefined && !news.has('readings')) news.set('readings', again);
-  if (command === 'prep level') {
-    const pair = pairIn(plain);
-    const gap = GAP.exec(pair === undefined ? plain : plain.replace(pair, ' '))?.[1];
-    const before = texts.readings;
-    if (pair !== undefined && !news.has('area')) news.set('area', pair.trim());
-    if (gap !== undefined && before !== undefined && !news.has('readings'))
-      news.set('readings', before.replace(/^.*? over /, `${gap} in over `));
-    const size = SIDES.exec(news.get('area') ?? texts.area ?? '');
-    // A depth alone is that of the low area said before, over its longer side.
-    if (gap !== undefined && before === undefined && size && !news.has('readings'))
-      news.set(
-        'readings',
-        `${gap} in over ${Math.max(Number(size[1]), Number(size[2]))} ${size[3] === 'm' ? 'm' : 'ft'}`,
-      );
-  }
-  if (command === 'trim edges' && (open === 'doorways' || texts.doorways !== undefined) && news.size === 0) {
-    const wide = BARE_WIDTH.exec(plain)?.[1];
-    const before = texts.doorways ?? 'tile';
-    if (wide !== undefined) news.set('doorways', `${wide} in to ${before.replace(/^.* to /, '')}`);
-  }
-  if (command === 'prep lift' && texts.weight !== undefined && !news.has('weight')) {
-    const count = /(?<![\d.])(\d{1,3}) (?:of (?:them|those|em|'em)|boxes|cartons|packs|cases|bags)/.exec(plain)?.[1];
-    const [, one, unit] = /^([\d.]+) ?([a-z]+)/.exec(texts.weight) ?? [];
-    if (count !== undefined && one !== undefined) news.set('weight', `${Number(count) * Number(one)} ${unit}`);
-  }
-  const sum = command === 'tape' ? MORE_OF_A_SUM.exec(plain) : null;
-  if (sum && texts.sum !== undefined) {
-    const [, sign = '', figure = ''] = sum;
-    news.set('sum', `(${texts.sum}) ${SIGNS[sign] ?? 'x'} ${figure}`);
-  }
-  return news.size === 0 ? undefined : news;
 }
 
 /** Puts what was said into the texts; the command that it is now for, or undefined where nothing fits. */
@@ -368,6 +313,7 @@ function merged(
     if (!texts.has('box') && plank !== undefined) texts.set('box', plank);
     return 'floor enough';
   }
+  if (NO_EXTRA.test(plain)) set(now === 'floor estimate' ? 'extra' : 'mistakes', now === 'floor estimate' ? '0%' : '0');
   for (const [option, value] of given.layout) if (option !== 'mistakes') set(option, value);
   if (byArea && STRAIGHT.test(plain) && (texts.get('extra') ?? READER.diagonalExtra) === READER.diagonalExtra)
     set('extra', READER.usualExtra);
@@ -383,6 +329,9 @@ function merged(
   }
   return found ? now : undefined;
 }
+
+const NO_EXTRA =
+  /^(?:(?:and|with|what about|what if|ok|but) )*(?:no|without|zero|0) (?:any )?(?:extra|waste|overage|spares?|allowance)[?.!]*$/;
 
 /** Another figure after a share was changed: “and 15”. */
 const SHARE_AGAIN = /^(?:and|or|what about|how about|what if)(?: only| at| with| it'?s)? (\d{1,2})[.!?]*$/;

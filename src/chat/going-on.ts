@@ -1,6 +1,6 @@
 /** A message that goes on from what was said before it, made whole: figures said back, pieces of a plank, a question about an answer. */
 
-import { fullName, optionsOf } from '../input/command-shape.ts';
+import { fullName, isCalculating, optionsOf } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern } from '../input/rooms/room-text.ts';
 import { measured } from '../language/measured.ts';
@@ -12,6 +12,7 @@ import type { ParsedCommand } from './command-line.ts';
 import { ASIDES, type ConversationMemory, lastOf } from './conversation.ts';
 import type { Reader, TextParsed } from './grammar.ts';
 import { figuresTalk } from './last-figures.ts';
+import { namedOptions } from './own-options.ts';
 import { piecesIn, plankKnown, roomKnown, saidOnly } from './said-before.ts';
 
 /** More than this is a sentence of its own. */
@@ -28,6 +29,8 @@ export async function goingOn(
   reader: Reader,
 ): Promise<TextParsed | undefined> {
   const { commands, access, holdings } = reader;
+  const named = withNamed(text, lastOf(memory) ?? memory, memory, commands, holdings.preferences);
+  if (named) return named;
   const section = sectionNamed(text) ?? (await sectionMeant(text));
   if (section === 'why' && memory.command === 'handbook') {
     return sameAgain({ ...memory, texts: { ...memory.texts, reason: 'yes' } }, memory, commands);
@@ -108,6 +111,25 @@ export async function goingOn(
   const lent = { ...memory.known, ...earlier?.texts, ...told };
   if (alone.said !== undefined || alone.sentence === undefined) return undefined;
   return withSaidBefore(alone, lent, commands) ?? boxLent(alone, memory, holdings.preferences);
+}
+
+/** The last request with options that are said by their names. */
+function withNamed(
+  text: string,
+  { command: name, texts, said }: Pick<ConversationMemory, 'command' | 'texts' | 'said'>,
+  { units }: ConversationMemory,
+  commands: readonly Command[],
+  preferences: Preferences,
+): TextParsed | undefined {
+  const command = commands.find((one) => fullName(one) === name);
+  if (!command || !isCalculating(command)) return undefined;
+  const named = readInTime(
+    () => namedOptions(text, command, preferences),
+    () => undefined,
+  );
+  if (!named) return undefined;
+  const optionTexts = new Map([...Object.entries(texts), ...named]);
+  return { said: undefined, parsed: { ok: true, command, optionTexts }, sentence: said, units };
 }
 
 /** “How many again of the 12x14”. */

@@ -39,7 +39,8 @@ export type LastFigure = z.infer<typeof figureSchema>;
 
 interface FigureData extends Result {
   readonly cartons?: number;
-  readonly cents?: number;
+  /** Of a comparison, a sum for each way. */
+  readonly cents?: number | object;
   readonly currency?: string;
   readonly count?: number | { readonly cartons: number };
   readonly unit?: string;
@@ -73,7 +74,8 @@ export function answeredFigure(command: string, place: string | undefined, data:
                   : kind === 'tally' && typeof count === 'number'
                     ? [count, unit]
                     : [undefined, undefined];
-  const money = cents ?? cost?.cents ?? (kind === 'trim-run' ? stick?.cents : undefined);
+  const sum = typeof cents === 'number' ? cents : undefined;
+  const money = sum ?? cost?.cents ?? (kind === 'trim-run' ? stick?.cents : undefined);
   const [value, named] = counted;
   if (value === undefined && money === undefined && (place === undefined || kind !== 'estimate')) return undefined;
   return {
@@ -177,7 +179,7 @@ export function figuresTalk(plain: string, given: Measured, talk: FigureTalk): R
     comparing(plain, talk) ??
     covering(plain, given, talk) ??
     (given.room === undefined
-      ? (payingIn(plain, given, talk) ?? claimed(plain, talk) ?? counting(plain, talk))
+      ? (payingIn(plain, given, talk) ?? claimed(plain, talk) ?? counting(plain, talk) ?? leftOver(plain, talk))
       : undefined) ??
     inAll(plain, given, talk)
   );
@@ -201,6 +203,24 @@ function covering(plain: string, given: Measured, { known, command }: FigureTalk
   if (area === undefined || have === undefined || box === undefined || !DOES_IT.test(plain)) return undefined;
   if (given.boxes !== undefined || given.carton !== undefined || command === 'floor enough') return undefined;
   return { command: 'floor enough', texts: { area, have, box } };
+}
+
+const LEFT_OVER =
+  /^(?:(?:and|so|ok|then|but),? ){0,3}(?:how much|how many|what(?:'s| is|s)?|is there)(?: [a-z]+){0,3}? (?:waste|wasted|leftovers?|left|extra)(?: (?:is|will|would|be|that|it|there|over|then|for|me|do|i|have|got|in|of|with|from)){0,6}[?.!]*$/;
+/** “How many more do I need”, after a verdict that says so. */
+const HOW_MANY_MORE =
+  /^(?:(?:and|so|ok|then|but),? ){0,3}how many (?:more|extra)(?: boxes| cartons| packs)?(?: (?:should|do|would|must) (?:i|we) (?:need|get|buy|have to (?:get|buy)|order))?(?: then)?[?.!]*$/;
+
+/** What the boxes that were counted leave over, or what is still to get. */
+function leftOver(plain: string, { command, texts, figures }: FigureTalk): Reckoned | undefined {
+  if (command === 'floor enough' && (HOW_MANY_MORE.test(plain) || LEFT_OVER.test(plain)))
+    return { aside: true, command, texts };
+  const [last] = figures.slice(-1);
+  const area = texts.area ?? texts.room;
+  const box = texts.box ?? texts.plank;
+  if (!LEFT_OVER.test(plain) || !/^floor (?:planks|estimate)$/.test(command)) return undefined;
+  if (last?.unit !== 'boxes' || area === undefined || box === undefined) return undefined;
+  return { aside: true, command: 'floor enough', texts: { area, have: `${last.count} boxes`, box } };
 }
 
 function money({ cents, currency = 'USD' }: LastFigure): string | undefined {
@@ -256,13 +276,17 @@ function payingIn(plain: string, given: Measured, talk: FigureTalk): Reckoned | 
     return { command: 'tally', texts: { ...(command === 'tally' ? texts : {}), items: `${first}; ${item}` } };
   }
   const each = priceEach(plain);
+  const have = command === 'floor enough' ? /^(\d{1,4}) boxes$/.exec(texts.have ?? '')?.[1] : undefined;
+  if (each && have !== undefined && (each.unit ?? 'boxes') === 'boxes')
+    return { command: 'tally', texts: { items: `${have} boxes at ${each.price}` } };
   if (each && last?.count !== undefined && (each.unit === undefined || each.unit === last.unit)) {
     if (last.unit === 'boxes' && command !== 'tally') {
       const carton = `${each.price} a carton`;
       const plank = texts.plank;
       if (command === 'floor planks' && plank !== undefined)
         return { command, texts: { ...texts, plank: `${plank.replace(/, ?[$€£][^,]*$/, '')}, ${carton}` } };
-      return command === 'floor estimate' ? { command, texts: { ...texts, price: carton } } : undefined;
+      if (command === 'floor estimate') return { command, texts: { ...texts, price: carton } };
+      return undefined;
     }
     const unit = unitNamed(last.unit ?? '') ?? 'pieces';
     return { command: 'tally', texts: { items: `${last.count} ${unit} at ${each.price}` } };

@@ -230,7 +230,8 @@ function fromHeard(
   }
   if (heard.score < LIKELY_SCORE && Object.keys(given.room ?? given.areas).length === 0) return undefined;
   // A price or a box beside rooms is for what has to be bought.
-  const trim = heard.name.startsWith('trim ') && given.carton !== undefined && !TRIM.test(given.plain);
+  const sold = heard.name.startsWith('trim ') || (heard.name === 'floor compare' && given.plank === undefined);
+  const trim = sold && given.carton !== undefined && floorSaid(given) && !TRIM.test(given.plain);
   // An area alone is to be covered: nothing was said to be there already.
   const bare = heard.name === 'floor enough' && given.boxes === undefined && !OWNED.test(given.plain);
   const bought = bare || trim || (heard.name === 'floor area' && (given.price ?? given.carton) !== undefined);
@@ -250,6 +251,10 @@ function fromHeard(
   const asks = isQuestion(text) || LAST_ROW.test(text);
   const entry = !frame?.missing || !asks ? undefined : (workedEntry(text, heard) ?? namedEntry(text, heard));
   return entry === undefined ? frame && framed(frame, commands) : entryAnswer(text, entry, heard, commands);
+}
+
+function floorSaid({ room, areas }: Measured): boolean {
+  return room !== undefined || areas.length > 0;
 }
 
 /** Entries about a limit, with the command that holds a reading against it. */

@@ -2,7 +2,11 @@
 
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { replyTo } from './asked.ts';
+import { commands } from '../../commands/all.ts';
+import { parseLine } from '../../src/chat/grammar.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
+import { askLine, fullName, isCalculating, optionsOf } from '../../src/input/command-shape.ts';
+import { answerTo, replyTo } from './asked.ts';
 import { portsInMemory } from './demo-flat.ts';
 
 const side = fc.integer({ min: 8, max: 20 });
@@ -23,11 +27,24 @@ const REQUESTS = [
   { first: 'squeaky floor', details: [spacing, spacing] },
 ] as const;
 
+function talk() {
+  const ports = portsInMemory((_reference, cause) => {
+    throw cause;
+  });
+  return (text: string) => answerTo(text, { ports });
+}
+
 function conversation() {
   const ports = portsInMemory((_reference, cause) => {
     throw cause;
   });
   return (text: string) => replyTo(text, { ports });
+}
+
+/** What an answer says, whatever way it was asked. */
+function dataOf(answer: Answer): unknown {
+  if ('headline' in answer) return answer.data;
+  return 'problems' in answer ? answer.problems.map(({ expected }) => expected) : answer;
 }
 
 it('a detail said later gives what it gives in the first message', { timeout: 120_000 }, async () => {
@@ -76,3 +93,51 @@ it('“in metric” says the same floor in meters, and “in feet” in feet aga
   expect(metric.headline).not.toContain('sq ft');
   expect((await say('in feet')).headline).toBe(before.headline);
 });
+
+/** Every option of an example but what the command can't do without, said a message later and by its name. */
+const LATE = commands.filter(isCalculating).flatMap((command) =>
+  command.examples.flatMap(({ ask }) => {
+    const parsed = parseLine(ask, commands);
+    if (!parsed.ok) return [];
+    const needed = optionsOf(command).filter(({ standard }) => standard === undefined);
+    const options = [...parsed.optionTexts.keys()].filter((option) => !needed.some(({ name }) => name === option));
+    return options.map((late) => ({ command, optionTexts: parsed.optionTexts, late }));
+  }),
+);
+const NAMED: readonly ((option: string, value: string) => string)[] = [
+  (option, value) => `${option}: ${value}`,
+  (option, value) => `and ${option}: ${value}`,
+  (option, value) => `no, ${option}: ${value}`,
+  (option, value) => `make the ${option.replaceAll('-', ' ')} ${value}`,
+  (option, value) => `actually the ${option.replaceAll('-', ' ')} is ${value}`,
+];
+
+it('has an option to say later for every command whose examples have one', () => {
+  const names = new Set(LATE.map(({ command }) => fullName(command)));
+  expect([...names].sort()).toEqual(
+    expect.arrayContaining(['floor planks', 'prep level', 'prep patch', 'prep tearout', 'trim finish', 'trim list']),
+  );
+  expect(LATE.length).toBeGreaterThan(50);
+});
+
+it.each(
+  LATE.map((one, i) => {
+    const value = one.optionTexts.get(one.late) ?? '';
+    // People speak figures; words are typed behind their name.
+    const ways = /^[\d.,/' "a-z]+$/.test(value) && /\d/.test(value) ? NAMED : NAMED.slice(0, 3);
+    const line = ways[i % ways.length]?.(one.late, value) ?? '';
+    return [`${fullName(one.command)} | ${line}`, { ...one, line }] as const;
+  }),
+)(
+  '%s, said later, gives what it gives at once',
+  { timeout: 120_000 },
+  async (_title, { command, optionTexts, late, line }) => {
+    const value = optionTexts.get(late) ?? '';
+    const before = new Map([...optionTexts].filter(([option]) => option !== late));
+    const say = talk();
+    await say(askLine(command, before));
+    const after = await say(line);
+    const whole = await talk()(askLine(command, new Map([...before, [late, value]])));
+    expect(dataOf(after)).toEqual(dataOf(whole));
+  },
+);
