@@ -10,7 +10,7 @@ async function main(words: readonly string[]): Promise<number> {
   const config = readConfig(process.env);
   const [mode] = words;
   if (mode !== 'ask' && mode !== 'demo') {
-    const { chatsAreConfigured, chatsLack } = await import('./server/chat-settings.ts');
+    const { chatsAreConfigured, chatsLack } = await import('./server/platforms.ts');
     if (chatsAreConfigured(config)) {
       const lacks = chatsLack(config);
       if (lacks.length > 0) throw new Error(`The bot cannot start.\n${lacks.join('\n')}`);

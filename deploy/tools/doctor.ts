@@ -2,7 +2,7 @@
 
 import { secretsOf } from '../../src/server/config.ts';
 import { findings } from '../../src/server/doctor.ts';
-import { exitCodeOf, findingsText } from '../../src/server/doctor-report.ts';
+import { exitCodeOf, findingsText } from '../../src/server/doctor-machine.ts';
 import { withoutSecrets } from '../../src/server/standard-error.ts';
 
 const words = process.argv.slice(2);

@@ -22,8 +22,7 @@ import {
   TYPE,
   tagOf,
 } from './document-page.ts';
-import { table } from './table.ts';
-import { figure, heading, item, linesOf, paragraph, picture } from './writing.ts';
+import { figure, heading, item, linesOf, paragraph, picture, table } from './writing.ts';
 
 // What each sheet says in full, and what it leaves to a page before it.
 

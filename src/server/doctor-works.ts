@@ -8,7 +8,7 @@ import { FONT_FILES } from '../drawing/text.ts';
 import { DEFAULT_PREFERENCES } from '../input/reading.ts';
 import { feet } from '../units/length.ts';
 import { closeWorkers, lastAnswerFrom } from '../workers/pool.ts';
-import { type Finding, fault, ok } from './doctor-report.ts';
+import { type Finding, fault, ok } from './doctor-machine.ts';
 
 const STICK = {
   kind: 'sticks',

@@ -4,19 +4,22 @@ import { dirname } from 'node:path';
 import { keyFlaw, slackIsConfigured, slackLacks } from '../platforms/slack/settings.ts';
 import { lookAtStore, type StoreLook } from '../storage/look.ts';
 import { StoreUnusable } from '../storage/types.ts';
-import { chatsAreConfigured } from './chat-settings.ts';
 import { type Config, configDoubts, dataFolder, type Environment, readConfig } from './config.ts';
 import {
   applicationOf,
   clockFinding,
   discordFindings,
+  doubt,
+  type Finding,
+  fault,
   folderFinding,
   inviteLink,
   nodeFinding,
+  ok,
   portFinding,
   slackFindings,
 } from './doctor-machine.ts';
-import { doubt, type Finding, fault, ok } from './doctor-report.ts';
+import { chatsAreConfigured } from './platforms.ts';
 
 // Checks the tokens with Discord and Slack; read-only.
 

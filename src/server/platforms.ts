@@ -1,7 +1,7 @@
-/** The list of platforms. Nothing of a platform is loaded before it starts. */
+/** The list of platforms, and which are configured. Nothing of a platform is loaded before it starts. */
 
 import { discordIsConfigured, discordLacks } from '../platforms/discord/settings.ts';
-import type { Platform } from '../platforms/platform.ts';
+import type { Platform, PlatformConfig } from '../platforms/platform.ts';
 import { slackConfigLacks, slackIsConfigured } from '../platforms/slack/settings.ts';
 
 const slack: Platform = {
@@ -58,4 +58,14 @@ export const platforms: readonly Platform[] = [discord, slack, web, terminal];
 
 export function platformsThat(run: Platform['runs'], among: readonly Platform[] = platforms): readonly Platform[] {
   return among.filter(({ runs }) => runs === run);
+}
+
+/** If any chat is configured, the bot runs instead of the terminal. */
+export function chatsAreConfigured(config: PlatformConfig, among: readonly Platform[] = platforms): boolean {
+  return platformsThat('configured', among).some(({ settings }) => settings.configured(config));
+}
+
+/** What keeps the configured chats from starting, one line each. */
+export function chatsLack(config: PlatformConfig, among: readonly Platform[] = platforms): readonly string[] {
+  return platformsThat('configured', among).flatMap(({ settings }) => settings.lacks(config));
 }

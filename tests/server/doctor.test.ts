@@ -12,13 +12,15 @@ import {
   applicationOf,
   clockFinding,
   discordFindings,
+  exitCodeOf,
+  type Finding,
+  findingsText,
   folderFinding,
   inviteLink,
   nodeFinding,
   portFinding,
   slackFindings,
 } from '../../src/server/doctor-machine.ts';
-import { exitCodeOf, type Finding, findingsText } from '../../src/server/doctor-report.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-doctor-'));
 const servers: Server[] = [];

@@ -1,8 +1,8 @@
 /** What is told of chats: which of terminal and bot it makes, and what is lacking, before anything is opened. */
 
 import { describe, expect, it } from 'vitest';
-import { chatsAreConfigured, chatsLack } from '../../src/server/chat-settings.ts';
 import { readConfig } from '../../src/server/config.ts';
+import { chatsAreConfigured, chatsLack } from '../../src/server/platforms.ts';
 
 const KEY = Buffer.alloc(32, 7).toString('base64');
 const one = { FLOORHAND_SLACK_BOT_TOKEN: 'xoxb-1', FLOORHAND_SLACK_APP_TOKEN: 'xapp-1' };

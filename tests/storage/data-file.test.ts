@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { findings } from '../../src/server/doctor.ts';
-import { findingsText } from '../../src/server/doctor-report.ts';
+import { findingsText } from '../../src/server/doctor-machine.ts';
 import { backUpToday, backupsIn } from '../../src/storage/backup.ts';
 import { checkDataFile, dataFileOf } from '../../src/storage/data-file.ts';
 import { openEmbedded, readEmbedded } from '../../src/storage/embedded.ts';
