@@ -8,7 +8,7 @@ import { fullName, listed, optionsOf, typedName } from '../src/input/command-sha
 import { text } from '../src/input/options.ts';
 import { read, type Units } from '../src/input/reading.ts';
 import { type Block, reply } from '../src/reply/reply.ts';
-import { HELP } from '../src/text/help-text.ts';
+import { HELP } from '../src/text/answer-text.ts';
 
 export default defineCommand({
   name: 'help',

@@ -6,7 +6,7 @@ import { FIGURES } from '../src/figures/all-figures.ts';
 import { text } from '../src/input/options.ts';
 import { read } from '../src/input/reading.ts';
 import { reply } from '../src/reply/reply.ts';
-import { SOURCES, saySource } from '../src/text/help-text.ts';
+import { SOURCES, saySource } from '../src/text/answer-text.ts';
 
 export default defineCommand({
   name: 'sources',

@@ -6,7 +6,7 @@ import { INCH, SQUARE_FOOT } from '../src/figures/cited.ts';
 import { text } from '../src/input/options.ts';
 import { readTape, sayTape } from '../src/input/parse-tape.ts';
 import { reply } from '../src/reply/reply.ts';
-import { NOT_A_TICK } from '../src/text/help-text.ts';
+import { NOT_A_TICK } from '../src/text/answer-text.ts';
 
 export default defineCommand({
   name: 'tape',

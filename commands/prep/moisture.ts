@@ -42,9 +42,9 @@ import {
   type Verdict,
 } from '../../src/prep/flat-and-dry.ts';
 import { type Block, type Fact, type Problem, type Result, reply } from '../../src/reply/reply.ts';
+import { saySource } from '../../src/text/answer-text.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { referral } from '../../src/text/found-text.ts';
-import { saySource } from '../../src/text/help-text.ts';
 import {
   limitTooWet,
   METHOD_TAKEN,

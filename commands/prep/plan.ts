@@ -16,9 +16,17 @@ import { choice, count, room } from '../../src/input/options.ts';
 import { type Country, type Covering, mayHoldAsbestos } from '../../src/prep/old-floor.ts';
 import { type Block, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { PLAN, PLAN_STAGES, STAGE_NOTES, type StageWords, TOOLS, TRADES } from '../../src/text/plan-text.ts';
 import { doorwaysTooWide, notACovering } from '../../src/text/prep-problems-text.ts';
-import { TEAROUT, tearoutSteps } from '../../src/text/tearout-text.ts';
+import {
+  PLAN,
+  PLAN_STAGES,
+  STAGE_NOTES,
+  type StageWords,
+  TEAROUT,
+  TOOLS,
+  TRADES,
+  tearoutSteps,
+} from '../../src/text/tearout-text.ts';
 import { ticks } from '../../src/units/length.ts';
 import {
   assumedWith,

@@ -17,9 +17,8 @@ import type { JobSheet, SawEnd, SawPiece, SheetKey, Sheets, Tick } from '../../s
 import { type Block, type Reply, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { SAW } from '../../src/text/drawing-text.ts';
-import { STAGE_IN } from '../../src/text/progress-text.ts';
 import { isFillNote } from '../../src/text/project-text.ts';
-import { REPAIR_TITLES, SHEETS } from '../../src/text/sheets-text.ts';
+import { REPAIR_TITLES, SHEETS, STAGE_IN } from '../../src/text/sheets-text.ts';
 import { SHOPPING, STAGE_NAMES } from '../../src/text/shopping-text.ts';
 import { sayTrimCut } from '../../src/text/trim-text.ts';
 import { sawMarks } from '../../src/trim/sticks.ts';

@@ -10,7 +10,7 @@ import { read } from '../../src/input/reading.ts';
 import { NO_SETTINGS, type Person, type Settings } from '../../src/project/person.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import type { Problem, Reply } from '../../src/reply/reply.ts';
-import { accountName } from '../../src/text/platform-names.ts';
+import { accountName } from '../../src/text/answer-text.ts';
 import { NEXT } from '../../src/text/project-text.ts';
 import { LINK, LINK_CONFIRM, LINK_PROBLEMS } from '../../src/text/sharing-text.ts';
 import { projectProblem, projectReply, withProject } from './project-command.ts';

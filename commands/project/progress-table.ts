@@ -12,8 +12,8 @@ import {
   type StageProgress,
 } from '../../src/project/room-progress.ts';
 import type { Action, Block } from '../../src/reply/reply.ts';
-import { PROGRESS, STAGE_ITEMS } from '../../src/text/progress-text.ts';
 import { SHARE, saySigned } from '../../src/text/sharing-text.ts';
+import { PROGRESS, STAGE_ITEMS } from '../../src/text/sheets-text.ts';
 
 const HOUR = 3_600_000;
 const MOST_LISTS = 6;

@@ -15,7 +15,7 @@ import { isPast, progressOf, type RoomProgress } from '../../src/project/room-pr
 import type { Stage } from '../../src/reply/need.ts';
 import { type Problem, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
-import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/progress-text.ts';
+import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/sheets-text.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-table.ts';
 import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
 

@@ -3,7 +3,7 @@
 import { ENTRIES } from '../../src/handbook/all-entries.ts';
 import { entryText } from '../../src/handbook/answer.ts';
 import { TOPICS } from '../../src/handbook/entry.ts';
-import { saySource } from '../../src/text/help-text.ts';
+import { saySource } from '../../src/text/answer-text.ts';
 
 const lines = TOPICS.flatMap((topic) => [
   `# ${topic}`,

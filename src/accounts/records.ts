@@ -11,7 +11,7 @@ import { DAY, type Permission } from '../project/project-limits.ts';
 import { mayTouch } from '../project/share-scope.ts';
 import { mayDo, type Share, shareMark, standingOf, type Who } from '../project/shares.ts';
 import type { KeyValueStore, RecordStore, Store } from '../storage/types.ts';
-import type { PlatformName } from '../text/platform-names.ts';
+import type { PlatformName } from '../text/answer-text.ts';
 
 /** Never a display name. */
 export interface Asker {

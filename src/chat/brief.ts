@@ -9,9 +9,8 @@ import {
   type SectionId,
   type Source,
 } from '../reply/reply.ts';
-import { BRIEF, SECTION_TITLES } from '../text/brief-text.ts';
+import { BRIEF, SECTION_TITLES, saySource } from '../text/answer-text.ts';
 import { CHAT } from '../text/chat-text.ts';
-import { saySource } from '../text/help-text.ts';
 import { assumedOf } from './offers.ts';
 
 export interface Brief {

@@ -10,7 +10,7 @@ import {
   type Reply,
   type Result,
 } from '../reply/reply.ts';
-import { saySource } from '../text/help-text.ts';
+import { saySource } from '../text/answer-text.ts';
 import { FILES, SHEET } from '../text/sheets-text.ts';
 import { assumedOf } from './offers.ts';
 

@@ -7,8 +7,7 @@ import { jobLineAlone, projectLine } from '../language/project-lines.ts';
 import { isTalk, parseSentence, type Sentence } from '../language/sentence.ts';
 import type { Problem } from '../reply/reply.ts';
 import { commandMissing, emptyAsk, quoted, readingStopped, unknownCommand } from '../text/chat-text.ts';
-import { nothingRequested } from '../text/language-text.ts';
-import { READER } from '../text/reader-text.ts';
+import { nothingRequested, READER } from '../text/reader-text.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import type { Command } from './command.ts';
 import {

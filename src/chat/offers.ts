@@ -6,7 +6,7 @@ import { examplePlank, isExamplePlank } from '../input/parse-plank.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Action, Block, Reply } from '../reply/reply.ts';
 import { REASON, REASONS } from '../text/handbook-text.ts';
-import { exampleTaken } from '../text/language-text.ts';
+import { exampleTaken } from '../text/reader-text.ts';
 import type { Command, Outcome } from './command.ts';
 import type { ParsedCommand } from './command-line.ts';
 

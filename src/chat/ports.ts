@@ -3,7 +3,7 @@
 import type { Asker } from '../accounts/records.ts';
 import type { Preferences } from '../input/reading.ts';
 import type { Allowed, Asking, Store } from '../storage/types.ts';
-import type { PlatformName } from '../text/platform-names.ts';
+import type { PlatformName } from '../text/answer-text.ts';
 import type { CommandTexts, Understood } from './command.ts';
 
 export interface Ports {

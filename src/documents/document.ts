@@ -5,8 +5,8 @@ import { drawable, textWidth } from '../drawing/text.ts';
 import { sayDate } from '../input/moment.ts';
 import type { SheetKey, Sheets, Tick } from '../reply/job-sheet.ts';
 import type { Block, Caution, Fact } from '../reply/reply.ts';
+import { saySource } from '../text/answer-text.ts';
 import { cautionsAtSteps } from '../text/caution-text.ts';
-import { saySource } from '../text/help-text.ts';
 import { PAPER, SHEET, SHEETS } from '../text/sheets-text.ts';
 import {
   Flow,

@@ -4,8 +4,8 @@ import { QUOTED } from '../figures/all-figures.ts';
 import type { QuotedFigure } from '../figures/cited.ts';
 import { cautionsFor, TASKS } from '../figures/safety-figures.ts';
 import type { Caution, Source } from '../reply/reply.ts';
+import { inUnits } from '../text/answer-text.ts';
 import { worded } from '../text/caution-text.ts';
-import { inUnits } from '../text/units-text.ts';
 import type { Entry } from './entry.ts';
 
 export interface EntryText {

@@ -2,8 +2,8 @@
 
 import { describe } from '../layout/covered-area.ts';
 import type { Piece, Row } from '../layout/floor.ts';
+import { inUnits } from '../text/answer-text.ts';
 import { SHAPE } from '../text/floor-text.ts';
-import { inUnits } from '../text/units-text.ts';
 import { at, boxOf, doubleArea, type Outline, type Point } from '../units/geometry.ts';
 import { TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { type Saying, sayCut } from './format.ts';

@@ -14,7 +14,7 @@ import {
   priceOfWhat,
   priceTooHigh,
   priceTwice,
-} from '../text/plank-problems-text.ts';
+} from '../text/floor-problems-text.ts';
 import { type Area, portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { sayArea, sayNumber } from './format.ts';
 import { type Ratio, roundedRatio } from './parse-number.ts';

@@ -12,7 +12,7 @@ import {
   sizeTurned,
   thicknessRead,
   thickOutOfRange,
-} from '../text/plank-problems-text.ts';
+} from '../text/floor-problems-text.ts';
 import { hiddenSignTyped } from '../text/room-problems-text.ts';
 import { areaOf, type Length, TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
 import { sayLength } from './format.ts';

@@ -1,7 +1,7 @@
 /** Amounts of money, exact: a symbol or code before or after the number, with either decimal mark; and prices per area. */
 
+import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/floor-problems-text.ts';
 import { padPrice } from '../text/floor-text.ts';
-import { notAPrice, priceExample, priceMark, priceRead, priceTooHigh } from '../text/plank-problems-text.ts';
 import { portion, SQUARE_TICKS_PER_SQUARE_FOOT, SQUARE_TICKS_PER_SQUARE_METRE } from '../units/length.ts';
 import { sayMoney, sayNumber } from './format.ts';
 import { numeralAt, type Ratio, valued } from './parse-number.ts';

@@ -5,7 +5,7 @@ import Fraction from 'fraction.js';
 import type * as MathModule from 'mathjs';
 import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import type { Fact, Problem, Result } from '../reply/reply.ts';
-import { TAPE } from '../text/help-text.ts';
+import { TAPE } from '../text/answer-text.ts';
 import {
   dividedByZero,
   type Got,

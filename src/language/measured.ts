@@ -7,7 +7,7 @@ import type { Preferences, Reading } from '../input/reading.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
 import { pairPattern, SIDE, TIMES } from '../input/rooms/room-text.ts';
 import { CLAIMED, type SentenceSheet, sentenceSheet } from '../input/trade-words.ts';
-import { builtInNote, cartonAreaNote, priceNote } from '../text/language-text.ts';
+import { builtInNote, cartonAreaNote, priceNote } from '../text/reader-text.ts';
 import {
   findPairs,
   findRoomCounts,

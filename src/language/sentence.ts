@@ -27,6 +27,7 @@ import {
 } from '../input/trade-words.ts';
 import type { Problem } from '../reply/reply.ts';
 import { readingStopped } from '../text/chat-text.ts';
+import { priceMark } from '../text/floor-problems-text.ts';
 import {
   aboutNote,
   areaNote,
@@ -54,8 +55,7 @@ import {
   unplacedFigure,
   unusedNote,
   wasteNote,
-} from '../text/language-text.ts';
-import { priceMark } from '../text/plank-problems-text.ts';
+} from '../text/reader-text.ts';
 import { areaAlone, oneSide } from '../text/room-problems-text.ts';
 import { TICKS_PER_INCH } from '../units/length.ts';
 import { readInTime } from '../workers/time-limits.ts';

@@ -12,7 +12,7 @@ import type { Drawing } from '../reply/drawing.ts';
 import type { Sheets } from '../reply/job-sheet.ts';
 import type { FileForm, Result } from '../reply/reply.ts';
 import type { Store } from '../storage/types.ts';
-import type { PlatformName } from '../text/platform-names.ts';
+import type { PlatformName } from '../text/answer-text.ts';
 
 /** Milliseconds for which what is on its way as the end begins is still answered. */
 export const GOODBYE = 300;

@@ -5,7 +5,7 @@ import { type DestinationStream, pino } from 'pino';
 import type { Ports, RequestMetrics } from '../chat/ports.ts';
 import { requestId } from '../chat/request-id.ts';
 import { Outage } from '../storage/types.ts';
-import { PLATFORM_NAMES } from '../text/platform-names.ts';
+import { PLATFORM_NAMES } from '../text/answer-text.ts';
 import { withoutSecrets } from './standard-error.ts';
 
 // A fixed list of fields, each in a format that no text, name, token or user id has.

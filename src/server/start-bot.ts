@@ -12,7 +12,7 @@ import { GOODBYE, type Platform, type PlatformContext, type RunningPlatform } fr
 import { backUpDaily, backupsIn } from '../storage/backup.ts';
 import { type OpenStore, openStore } from '../storage/store.ts';
 import { StoreUnusable } from '../storage/types.ts';
-import { accountName, type PlatformName } from '../text/platform-names.ts';
+import { accountName, type PlatformName } from '../text/answer-text.ts';
 import { boundTasks, closeWorkers, taskFigures } from '../workers/pool.ts';
 import { type Config, configDoubts, dataFolder, type Environment, secretsOf } from './config.ts';
 import { type Ending, endingWith, firstSignal } from './ending.ts';

@@ -1,7 +1,7 @@
 /** Text of cautions and of the safety answer. Local codes, makers' instructions and licensed trades come first. */
 
 import type { Caution, Source } from '../reply/reply.ts';
-import { byUnits } from './units-text.ts';
+import { byUnits } from './answer-text.ts';
 
 const TEXTS: Readonly<Record<string, string>> = {
   asbestos:

@@ -1,7 +1,7 @@
 /** Text on drawings and cut lists: floors, patches, trim and saw marks. Figures arrive already formatted. */
 
+import { byUnits } from './answer-text.ts';
 import { counted } from './floor-text.ts';
-import { byUnits } from './units-text.ts';
 
 /** What the alt text says about one room. */
 interface Shown {

@@ -1,8 +1,8 @@
 /** Text of plank answers and of answers by area. Figures arrive already formatted. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
-import { byUnits } from './units-text.ts';
 
 /** The counts in a headline. */
 interface Bought {

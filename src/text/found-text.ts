@@ -1,11 +1,11 @@
 /** Text about what was found under a floor: questions to ask back, findings by room, and refusals with whom to call. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
 import { counted } from './floor-text.ts';
 import { stopText } from './hazard-text.ts';
 import type { Got } from './length-problems-text.ts';
-import { byUnits } from './units-text.ts';
 
 export function notPlain({ option, got }: Got, word: string, fix: string | undefined): Problem {
   return {

@@ -1,8 +1,8 @@
 /** Text about hazards that aren't emergencies: why work stops, the line added to an answer, and what clears it. */
 
 import type { Caution } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
-import { byUnits } from './units-text.ts';
 
 interface HazardWords {
   /** Why nothing is computed. */

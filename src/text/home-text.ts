@@ -1,7 +1,7 @@
 /** Text about whole homes, herringbone floors and floors already begun. Figures arrive already formatted. */
 
+import { byUnits } from './answer-text.ts';
 import { counted } from './floor-text.ts';
-import { byUnits } from './units-text.ts';
 
 const HOLD_AS_DRAWN = `Hold each board in front of you the way it lies on the plan, with its left end on your left: pieces are measured from the left end. “${byUnits('5" long side (edge away), 2" short side', '120 mm long side (edge away), 50 mm short side')}, 45°” is marked on both edges from the uncut end and cut from mark to mark; “corners at ${byUnits('3" × 2"', '80 mm × 50 mm')}” are measured along the board × across it, from the edge near you.`;
 

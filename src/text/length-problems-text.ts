@@ -1,8 +1,8 @@
 /** Problems with lengths, numbers and names that could not be read, and the helper that words a problem. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
-import { byUnits } from './units-text.ts';
 
 /** What was typed, and for which option. */
 export interface Got {

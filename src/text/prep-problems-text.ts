@@ -1,9 +1,9 @@
 /** Problems with prep options that could not be read: level, moisture, lifting, patches, squeaks, noise and tear-out. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
 import { type Got, problem } from './length-problems-text.ts';
-import { byUnits } from './units-text.ts';
 
 export function notReadings(got: Got): Problem {
   return problem(

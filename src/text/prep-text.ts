@@ -1,7 +1,7 @@
 /** Text of the level, lift, moisture, patch and squeaks answers. Figures arrive already formatted. */
 
+import { byUnits } from './answer-text.ts';
 import { counted } from './floor-text.ts';
-import { byUnits } from './units-text.ts';
 
 /** Bags and liters, each a number or a range, and whether it is one bag. */
 interface Amount {

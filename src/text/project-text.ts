@@ -1,9 +1,9 @@
 /** Text about projects: headlines, changes in words, autofill, saved answers, notes, measuring, and what can be done next. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { capital, quoted } from './chat-text.ts';
 import { counted } from './floor-text.ts';
-import { byUnits } from './units-text.ts';
 
 /** The longest quote of a user's text in a change. */
 const LONGEST = 60;

@@ -1,6 +1,6 @@
 /** Problems with rooms and walks that could not be read, and how ambiguous ones were interpreted. */
 
-import { byUnits } from './units-text.ts';
+import { byUnits } from './answer-text.ts';
 
 /** A room as this user would type it. */
 export function roomExample(metric: boolean, decimal: '.' | ','): string {

@@ -1,9 +1,9 @@
 /** Problems with doors, corners, bays, stock and paint that could not be read, or that a room or a saw can't have. */
 
 import type { Problem } from '../reply/reply.ts';
+import { byUnits } from './answer-text.ts';
 import { quoted } from './chat-text.ts';
 import type { Got } from './length-problems-text.ts';
-import { byUnits } from './units-text.ts';
 
 function got({ option, got: text }: Got): Got {
   return { option, got: quoted(text) };

@@ -1,7 +1,7 @@
 /** Text of the trim list, reset, edges and finish answers. Figures arrive already formatted. */
 
+import { byUnits } from './answer-text.ts';
 import { counted } from './floor-text.ts';
-import { byUnits } from './units-text.ts';
 
 export function trimHeadline(
   bought: readonly (readonly [count: number, length: string])[],

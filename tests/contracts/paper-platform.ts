@@ -12,7 +12,7 @@ import {
   savesUnderway,
   storeForButtons,
 } from '../../src/platforms/session.ts';
-import type { PlatformName } from '../../src/text/platform-names.ts';
+import type { PlatformName } from '../../src/text/answer-text.ts';
 import { WRONG } from '../../src/text/reader-text.ts';
 
 /** A sheet that somebody sees; a later one of the same id takes its place. */

@@ -11,7 +11,7 @@ import { render, renderSections } from '../../src/platforms/discord/render.ts';
 import { DEMO_ASKS } from '../../src/platforms/terminal/demo.ts';
 import type { Drawing } from '../../src/reply/drawing.ts';
 import { type Block, type Reply, unsafe } from '../../src/reply/reply.ts';
-import { SECTION_TITLES } from '../../src/text/brief-text.ts';
+import { SECTION_TITLES } from '../../src/text/answer-text.ts';
 import { CHAT } from '../../src/text/chat-text.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { HOSTILE } from './hostile-texts.ts';

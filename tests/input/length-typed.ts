@@ -3,7 +3,7 @@
 import { readLength } from '../../src/input/parse-length.ts';
 import type { LengthUnit } from '../../src/input/parse-number.ts';
 import type { Preferences } from '../../src/input/reading.ts';
-import { inUnits } from '../../src/text/units-text.ts';
+import { inUnits } from '../../src/text/answer-text.ts';
 
 export const POINT: Preferences = { units: 'imperial', decimal: '.', currency: 'USD' };
 export const COMMA: Preferences = { units: 'metric', decimal: ',', currency: 'EUR' };

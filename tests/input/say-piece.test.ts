@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { sayPieceMarked } from '../../src/input/format-piece.ts';
-import { inUnits } from '../../src/text/units-text.ts';
+import { inUnits } from '../../src/text/answer-text.ts';
 import type { Outline } from '../../src/units/geometry.ts';
 import { ticks } from '../../src/units/length.ts';
 

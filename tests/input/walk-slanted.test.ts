@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDirection } from '../../src/input/parse-layout.ts';
 import { readRooms } from '../../src/input/rooms/parse-room.ts';
-import { inUnits } from '../../src/text/units-text.ts';
+import { inUnits } from '../../src/text/answer-text.ts';
 import { doubleArea } from '../../src/units/geometry.ts';
 import { cornersOf, FEET, FT, given, IN, kept, METRES, MM, problemsIn } from './room-typed.ts';
 

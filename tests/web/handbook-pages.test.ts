@@ -6,7 +6,7 @@ import { ENTRIES, entryOf } from '../../src/handbook/all-entries.ts';
 import { entryCautions, entryText } from '../../src/handbook/answer.ts';
 import { TOPICS } from '../../src/handbook/entry.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
-import { saySource } from '../../src/text/help-text.ts';
+import { saySource } from '../../src/text/answer-text.ts';
 import { ASKER, replyTo } from '../chat/asked.ts';
 import { portsInMemory } from '../chat/demo-flat.ts';
 import { flatSheets } from './fixture-sheets.ts';

@@ -1,6 +1,6 @@
 /** What a page tells, its markup undone: the texts between its tags, and those that a drawing is said by. */
 
-import { inUnits } from '../../src/text/units-text.ts';
+import { inUnits } from '../../src/text/answer-text.ts';
 
 /** The text of HTML that we wrote; entities as characters. A wording of both units at once is a fault. */
 export function pageWords(html: string): string {

@@ -4,7 +4,7 @@ import type { types } from '@slack/bolt';
 import type { SectionOffer } from '../../chat/brief.ts';
 import type { Offered, Offers } from '../../chat/offers.ts';
 import type { Action, Reply } from '../../reply/reply.ts';
-import { BRIEF } from '../../text/brief-text.ts';
+import { BRIEF } from '../../text/answer-text.ts';
 import { CHAT, SLACK } from '../../text/chat-text.ts';
 import { WRONG } from '../../text/reader-text.ts';
 import { BUTTON, MOST_CONTROLS, SELECT } from './limits.ts';

@@ -6,10 +6,9 @@ import type { Problems } from '../../chat/command.ts';
 import { assumedOf } from '../../chat/offers.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Block, Caution, Refusal, Reply, SectionId } from '../../reply/reply.ts';
-import { BRIEF } from '../../text/brief-text.ts';
+import { BRIEF, saySource } from '../../text/answer-text.ts';
 import { sayFault, TERMINAL } from '../../text/chat-text.ts';
 import { REASON, REASONS } from '../../text/handbook-text.ts';
-import { saySource } from '../../text/help-text.ts';
 import { WRONG } from '../../text/reader-text.ts';
 
 // What a terminal can show.

@@ -6,7 +6,7 @@ import { html } from 'hono/html';
 import { ENTRIES, entryOf } from '../../handbook/all-entries.ts';
 import { entryCautions, entryPath, entryText } from '../../handbook/answer.ts';
 import { type Entry, type EntryTopic, TOPICS } from '../../handbook/entry.ts';
-import { saySource } from '../../text/help-text.ts';
+import { saySource } from '../../text/answer-text.ts';
 import { HANDBOOK_PAGES } from '../../text/page-text.ts';
 import { cautionsHtml, each, type Html, NOTHING, tableHtml } from './render.ts';
 import { SEALED, shell } from './shell.ts';

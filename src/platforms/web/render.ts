@@ -7,9 +7,9 @@ import { toSvg } from '../../drawing/svg.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { Sheets } from '../../reply/job-sheet.ts';
 import type { Block, Caution, Problem, Reply, Source } from '../../reply/reply.ts';
+import { saySource } from '../../text/answer-text.ts';
 import { cautionsAtSteps } from '../../text/caution-text.ts';
 import { sayFault } from '../../text/chat-text.ts';
-import { saySource } from '../../text/help-text.ts';
 import { PAGE } from '../../text/page-text.ts';
 import type { FileMaker, TableFile, WebFile } from '../platform.ts';
 
