@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
-import { copyOf, freeName } from '../../src/project/create-project.ts';
+import { copyOf, freeName } from '../../src/project/project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
 import { inProject, nameProblem, newNameOption, projectProblem, projectReply } from './project-command.ts';
 import { nextProjectRequests, pageOf } from './project-shown.ts';

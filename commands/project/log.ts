@@ -6,7 +6,14 @@ import { hostZone, sayMoment } from '../../src/input/moment.ts';
 import { text } from '../../src/input/options.ts';
 import { readListAction } from '../../src/input/parse-label.ts';
 import { read } from '../../src/input/reading.ts';
-import { addNote, LONGEST_NOTE, MOST_NOTES, type ProjectLog, removeNote, searchLog } from '../../src/project/notes.ts';
+import {
+  addNote,
+  LONGEST_NOTE,
+  MOST_NOTES,
+  type ProjectLog,
+  removeNote,
+  searchLog,
+} from '../../src/project/findings.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { type Block, reply } from '../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { defineCommand } from '../../src/chat/command.ts';
 import { text } from '../../src/input/options.ts';
 import { read } from '../../src/input/reading.ts';
-import { emptyContent, freeName } from '../../src/project/create-project.ts';
+import { emptyContent, freeName } from '../../src/project/project.ts';
 import { PROJECT } from '../../src/text/project-text.ts';
 import { picksSaid } from './pick-values.ts';
 import { nameProblem, newNameOption, projectProblem, projectReply, withProject } from './project-command.ts';

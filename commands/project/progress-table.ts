@@ -3,14 +3,15 @@
 import { dueBlocks, dueIn } from '../../src/chat/notifications.ts';
 import { sayMoment } from '../../src/input/moment.ts';
 import type { Project } from '../../src/project/project.ts';
-import { inScope, sameName } from '../../src/project/project-room.ts';
 import {
   beforeLaying,
+  inScope,
   isPast,
   progressOf,
   type RoomProgress,
   type StageProgress,
-} from '../../src/project/room-progress.ts';
+  sameName,
+} from '../../src/project/project-room.ts';
 import type { Action, Block } from '../../src/reply/reply.ts';
 import { SHARE, saySigned } from '../../src/text/sharing-text.ts';
 import { PROGRESS, STAGE_ITEMS } from '../../src/text/sheets-text.ts';

@@ -10,8 +10,17 @@ import { type ParsedProgress, readProgress } from '../../src/input/parse-progres
 import { read } from '../../src/input/reading.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
-import { inScope, type Mark, mark, roomMark, type Stages, unmark } from '../../src/project/project-room.ts';
-import { isPast, progressOf, type RoomProgress } from '../../src/project/room-progress.ts';
+import {
+  inScope,
+  isPast,
+  type Mark,
+  mark,
+  progressOf,
+  type RoomProgress,
+  roomMark,
+  type Stages,
+  unmark,
+} from '../../src/project/project-room.ts';
 import type { Stage } from '../../src/reply/need.ts';
 import { type Problem, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';

@@ -9,10 +9,9 @@ import { stageNamed } from '../../src/input/parse-progress.ts';
 import { thingsNamed } from '../../src/input/parse-purchases.ts';
 import { type ParsedSpending, readSpending } from '../../src/input/parse-spending.ts';
 import { type Preferences, read } from '../../src/input/reading.ts';
-import type { Tally } from '../../src/project/needs.ts';
+import { type SpendSummary, summarise, type Tally } from '../../src/project/needs.ts';
 import type { Project } from '../../src/project/project.ts';
 import { LIMITS, PAYERS, projectCurrency } from '../../src/project/project-limits.ts';
-import { type SpendSummary, summarise } from '../../src/project/spend-summary.ts';
 import {
   addCover,
   addEntry,
@@ -23,7 +22,7 @@ import {
   type Spend,
   type SpendStage,
   setBudget,
-} from '../../src/project/spending.ts';
+} from '../../src/project/purchases.ts';
 import { type Block, type Result, reply } from '../../src/reply/reply.ts';
 import { NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
 import { SPEND, SPEND_PROBLEMS, STAGE_NAMES } from '../../src/text/shopping-text.ts';

@@ -1,9 +1,8 @@
 /** Merging two people into one, safe against crashes at any point: the next request of either continues the merge. */
 
-import { freeName } from '../project/create-project.ts';
 import { changed } from '../project/history.ts';
 import { NO_SETTINGS, type Person } from '../project/person.ts';
-import { type Project, projectCodec } from '../project/project.ts';
+import { freeName, type Project, projectCodec } from '../project/project.ts';
 import { ROLES, type Role } from '../project/project-limits.ts';
 import { isOver, type Share } from '../project/shares.ts';
 import { RecordDamaged, RecordTooNew } from '../storage/types.ts';

@@ -1,10 +1,9 @@
 /** A user's access to their projects. Every permission is checked here, and others' projects don't seem to exist. */
 
-import { bornWith, distinctNames } from '../project/create-project.ts';
 import type { KeptHazards } from '../project/findings.ts';
 import { changed, type Stamp } from '../project/history.ts';
 import type { Person, Settings } from '../project/person.ts';
-import type { Content, Project } from '../project/project.ts';
+import { bornWith, type Content, distinctNames, type Project } from '../project/project.ts';
 import { DAY, LIMITS, type Permission } from '../project/project-limits.ts';
 import { signedBy, type Visibility, viewOf } from '../project/share-scope.ts';
 import { type Share, shareMark, standingOf } from '../project/shares.ts';

@@ -1,8 +1,8 @@
 /** A project's changes, stored as patches that undo them; undo and redo. */
 
-import { applied, difference, type JsonPatch } from './json-patch.ts';
 import { type Change, type Content, contentOf, contentSchema, type Project } from './project.ts';
 import { LIMITS } from './project-limits.ts';
+import { applied, difference, type JsonPatch } from './record-format.ts';
 
 export type Stamp = Pick<Change, 'by' | 'via' | 'at'>;
 

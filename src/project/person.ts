@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { LIMITS, roleSchema } from './project-limits.ts';
-import { codecOf, type Migration } from './record-version.ts';
+import { codecOf, type Migration } from './record-format.ts';
 
 const settingsSchema = z
   .object({

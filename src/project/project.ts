@@ -1,18 +1,15 @@
-/** A saved project: its rooms, picks, saved answers and history, with migrations from older versions. */
+/** A saved project: its rooms, picks, saved answers and history, with migrations from older versions; new ones and copies. */
 
 import { z } from 'zod';
 import { folded } from '../input/rooms/room-text.ts';
-import { EMPTY_FOUND, foundSchema, hazardsSchema } from './findings.ts';
-import { patchSchema } from './json-patch.ts';
+import { EMPTY_FOUND, EMPTY_LOG, foundSchema, hazardsSchema, type KeptHazards, logSchema } from './findings.ts';
 import { EMPTY_MEASURES, measuresSchema } from './measurements.ts';
-import { EMPTY_LOG, logSchema } from './notes.ts';
 import { LIMITS, ROLES } from './project-limits.ts';
-import { doorwaysTogether, EMPTY_STAGES, roomsSchema, stagesSchema } from './project-room.ts';
-import { EMPTY_SHOPPING, shoppingSchema } from './purchases.ts';
-import { codecOf, type Migration } from './record-version.ts';
+import { doorwaysTogether, EMPTY_STAGES, roomsSchema, sameName, stagesSchema } from './project-room.ts';
+import { EMPTY_SHOPPING, EMPTY_SPEND, shoppingSchema, spendSchema } from './purchases.ts';
+import { codecOf, type Migration, patchSchema } from './record-format.ts';
 import { requestOptions } from './saved-request.ts';
 import { sharesSchema } from './shares.ts';
-import { EMPTY_SPEND, spendSchema } from './spending.ts';
 
 const partsSchema = {
   shopping: shoppingSchema,
@@ -292,4 +289,41 @@ export function contentOf(project: Project): Content {
   const { version: _v, id: _i, owner: _o, shares: _h, given: _g, hazards: _z, ...rest } = project;
   const { count: _c, history: _s, undone: _u, ...content } = rest;
   return content;
+}
+
+interface Born {
+  readonly id: string;
+  readonly owner: string;
+}
+
+export function emptyContent(name: string): Content {
+  return { name, state: { kind: 'active' }, rooms: [], picks: {}, kept: [], ...emptyParts() };
+}
+
+export function bornWith(content: Content, { id, owner }: Born, hazards: KeptHazards = []): Project {
+  return { version: 5, id, owner, shares: [], given: 0, hazards, ...content, count: 0, history: [], undone: [] };
+}
+
+/** Copies the rooms and picks, but no answers, purchases or record of work done. */
+export function copyOf({ rooms, picks }: Content, name: string): Content {
+  return { ...emptyContent(name), rooms, picks };
+}
+
+export function freeName(name: string, taken: readonly { readonly name: string }[]): string {
+  for (let number = 1; ; number++) {
+    const next = number === 1 ? name : `${name.slice(0, LIMITS.name - 4).trim()} ${number}`;
+    if (!taken.some((other) => sameName(other.name, next))) return next;
+  }
+}
+
+/** Gives shared projects whose name is already used a distinct one. */
+export function distinctNames(projects: readonly Project[], me: string | undefined): readonly Project[] {
+  const names = new Set(projects.filter(({ owner }) => owner === me).map(({ name }) => folded(name)));
+  return projects.map((project) => {
+    if (project.owner === me) return project;
+    let name = project.name;
+    for (let i = 1; names.has(folded(name)); i++) name = `${project.name} (shared${i > 1 ? ` ${i}` : ''})`;
+    names.add(folded(name));
+    return name === project.name ? project : { ...project, name };
+  });
 }

@@ -1,14 +1,13 @@
 /** The scope of a share: which commands it covers, what they see of the project, and what the helper may change. */
 
-import { difference } from './json-patch.ts';
 import { EMPTY_MEASURES, type Measures } from './measurements.ts';
 import type { Content, Project } from './project.ts';
 import { may, type Signed } from './project-limits.ts';
 import { EMPTY_STAGES, sameName } from './project-room.ts';
-import { EMPTY_SHOPPING } from './purchases.ts';
+import { EMPTY_SHOPPING, EMPTY_SPEND } from './purchases.ts';
+import { difference } from './record-format.ts';
 import { afterRooms } from './rooms-follow.ts';
 import { type Share, type Shared, signatureOf } from './shares.ts';
-import { EMPTY_SPEND } from './spending.ts';
 
 interface Scope {
   /** Full names of commands that answer from the project. */

@@ -12,7 +12,7 @@ import type { Asker } from '../../src/accounts/records.ts';
 import { answer } from '../../src/chat/pipeline.ts';
 import { openedBy } from '../../src/platforms/web/share-page.ts';
 import { startWeb } from '../../src/platforms/web/start.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { listen, type Route, routed } from '../../src/server/http.ts';
 import { openStore } from '../../src/storage/store.ts';
 import { closeWorkers } from '../../src/workers/pool.ts';

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { type Asker, hashOf } from '../../src/accounts/records.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { DAY, PERMISSIONS } from '../../src/project/project-limits.ts';
 import { FEW_LINES, IN_A_WEEK, LINES, MEMBER, OWNER, type World, world } from './access-cast.ts';
 import { answersTo } from './asked.ts';

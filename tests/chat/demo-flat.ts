@@ -3,7 +3,7 @@
 import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Asker } from '../../src/accounts/records.ts';
 import type { Ports } from '../../src/chat/ports.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { flatContent } from '../project/projects.ts';
 import { type StoreInMemory, storeInMemory } from '../storage/shelf-in-memory.ts';
 

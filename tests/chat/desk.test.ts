@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import type { Asker } from '../../src/accounts/records.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { DAY } from '../../src/project/project-limits.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { flatContent, shareWith } from '../project/projects.ts';

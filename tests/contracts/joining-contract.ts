@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { ProjectAccess } from '../../src/accounts/account-access.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
 import { type Asker, accountKey } from '../../src/accounts/records.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { Outage, type RecordStore, type Store } from '../../src/storage/types.ts';
 
 const ANN: Asker = { platform: 'discord', id: '1' };

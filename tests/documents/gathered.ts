@@ -1,7 +1,7 @@
 /** Sheets of a project for tests, put through the whole pipeline. */
 
 import { openAccess } from '../../src/accounts/project-access.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import { isSheets, type Sheets } from '../../src/reply/job-sheet.ts';
 import { ASKER, replyTo } from '../chat/asked.ts';
 import { demoPorts, portsInMemory } from '../chat/demo-flat.ts';

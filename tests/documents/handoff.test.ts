@@ -5,7 +5,7 @@ import { fitted, ONE_MESSAGE, textOf } from '../../commands/project/handoff.ts';
 import { sticksPieces } from '../../commands/project/job-sheets.ts';
 import type { TrimResult } from '../../commands/trim/trim-results.ts';
 import { openAccess } from '../../src/accounts/project-access.ts';
-import { emptyContent } from '../../src/project/create-project.ts';
+import { emptyContent } from '../../src/project/project.ts';
 import type { Sheets } from '../../src/reply/job-sheet.ts';
 import { HANDOFF } from '../../src/text/sheets-text.ts';
 import { ASKER, replyTo } from '../chat/asked.ts';

@@ -2,11 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bornWith } from '../../src/project/create-project.ts';
 import { changed, newsSince, redone, undone } from '../../src/project/history.ts';
-import { applied, difference } from '../../src/project/json-patch.ts';
-import { type Content, contentOf, type Project, projectCodec } from '../../src/project/project.ts';
+import { bornWith, type Content, contentOf, type Project, projectCodec } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
+import { applied, difference } from '../../src/project/record-format.ts';
 import { flat, ID, OWNER, someContent } from './projects.ts';
 
 const stamp = { by: OWNER, via: 'terminal:one', at: 1000 };

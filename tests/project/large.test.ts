@@ -1,9 +1,8 @@
 /** A project after months: fifty rooms and five hundred notes; a change of it stays small. */
 
 import { describe, expect, it } from 'vitest';
-import { bornWith, emptyContent } from '../../src/project/create-project.ts';
 import { changed, undone } from '../../src/project/history.ts';
-import { contentOf, projectCodec } from '../../src/project/project.ts';
+import { bornWith, contentOf, emptyContent, projectCodec } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { ID, OWNER } from './projects.ts';
 

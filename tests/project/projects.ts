@@ -1,8 +1,7 @@
 /** Projects for tests: the demo flat, and whatever content is drawn. */
 
 import fc from 'fast-check';
-import { bornWith, emptyContent } from '../../src/project/create-project.ts';
-import type { Content, Project } from '../../src/project/project.ts';
+import { bornWith, type Content, emptyContent, type Project } from '../../src/project/project.ts';
 import type { Share } from '../../src/project/shares.ts';
 
 export const OWNER = 'owner-owner-owner-owner';

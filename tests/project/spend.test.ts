@@ -2,21 +2,21 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tally } from '../../src/project/needs.ts';
+import { summarise, tally } from '../../src/project/needs.ts';
 import { PAYERS } from '../../src/project/project-limits.ts';
-import { buy, EMPTY_SHOPPING } from '../../src/project/purchases.ts';
-import { summarise } from '../../src/project/spend-summary.ts';
 import {
   addCover,
   addEntry,
+  buy,
   type Cover,
   dropCovers,
+  EMPTY_SHOPPING,
   EMPTY_SPEND,
   removeEntry,
   type SpendEntry,
   setBudget,
   spendSchema,
-} from '../../src/project/spending.ts';
+} from '../../src/project/purchases.ts';
 import { STAGES } from '../../src/reply/need.ts';
 
 const sold = { size: 10, label: 'carton', labels: 'cartons' };

@@ -3,16 +3,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  dueReminders,
   EMPTY_STAGES,
+  isPast,
   type Mark,
   mark,
+  nextReminder,
+  progressOf,
   renameMarks,
   roomMark,
   type Stages,
   stagesSchema,
   unmark,
 } from '../../src/project/project-room.ts';
-import { dueReminders, isPast, nextReminder, progressOf } from '../../src/project/room-progress.ts';
 import { STAGES, type Stage } from '../../src/reply/need.ts';
 
 const HOUR = 3_600_000;
