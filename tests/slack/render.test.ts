@@ -3,8 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { briefOf, sectionsOf } from '../../src/chat/brief.ts';
+import type { Answer } from '../../src/chat/pipeline.ts';
 import { render, renderPart, renderSection, type SlackMessage } from '../../src/platforms/slack/render.ts';
-import { type Reply, unsafe } from '../../src/reply/reply.ts';
+import { type Problem, type Reply, unsafe } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { anyReply, anyText, HOSTILE_BITS } from '../contracts/arbitrary-reply.ts';
 import { bare } from '../contracts/renderer-contract.ts';
@@ -196,6 +197,30 @@ describe('a planks answer', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('says so of a question too: each reason, what was read, what to type; and of a refusal who to call', () => {
+    const heardOf = (answer: Answer): string => {
+      const [first] = render(answer, { id: 'a' });
+      return bare((first?.text ?? '').replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&'));
+    };
+    const text = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 100 });
+    const problem = fc.record({ option: fc.constant('room'), got: text, expected: text, fix: fc.option(text) });
+    fc.assert(
+      fc.property(fc.array(problem, { minLength: 1, maxLength: 5 }), text, text, (given, why, call) => {
+        const [first, ...more] = given.map(({ fix, ...rest }) => (fix === null ? rest : { ...rest, fix }));
+        if (!first) throw new Error('no problem');
+        const question = heardOf({ problems: [first, ...more] });
+        for (const { expected, got, fix } of [first, ...more] as readonly Problem[])
+          for (const said of [expected, got, fix ?? '']) expect(question).toContain(bare(said));
+        const cautions = [{ topic: 'any', text: why }];
+        const refusal = heardOf({ why, call, cautions, data: unsafe('structure') });
+        for (const said of [why, call]) expect(refusal).toContain(bare(said));
+      }),
+      { numRuns: 60 },
+    );
+    const long = { option: 'room', got: '', expected: 'How large?', fix: '12 x 14; '.repeat(500) };
+    expect(heardOf({ problems: [long, { ...long, expected: 'Which plank?' }] })).toContain(bare('Which plank?'));
   });
 
   it('has a heading, at most six controls, and one of them first', () => {

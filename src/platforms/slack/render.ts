@@ -171,12 +171,15 @@ export function render(answer: Answer, showing: Showing = {}): readonly SlackMes
   return replyMessages(answer, showing);
 }
 
+/** Characters of a line to type that are read out: what else is wrong comes behind it. */
+const LONGEST_HEARD = 500;
+
 /** What is heard of problems: each with what was read, and what to type instead. */
 function problemWords(problems: readonly Problem[]): readonly string[] {
   return problems.flatMap(({ expected, got, fix }) => [
     expected,
     ...(got.trim() === '' ? [] : [`${CHAT.read}: ${got}`]),
-    ...(fix === undefined ? [] : [`${CHAT.type}: /floorhand ${oneLine(fix)}`]),
+    ...(fix === undefined ? [] : [`${CHAT.type}: /floorhand ${cut(oneLine(fix), LONGEST_HEARD)}`]),
   ]);
 }
 
