@@ -235,9 +235,15 @@ export function priceOf(cartons: number, ask: AreasAsk, context: Context): Pick<
   return { cost, said, carton: money(price.cents) };
 }
 
-/** Yields to the event loop, so that a long answer doesn't block others. */
+let turns: Promise<void> = Promise.resolve();
+
+/** Yields to the event loop, so that a long answer doesn't block others: whoever waits goes on in a turn of their own. */
 export function otherWork(): Promise<void> {
-  return new Promise((resolve) => {
-    setImmediate(resolve);
-  });
+  turns = turns.then(
+    () =>
+      new Promise((resolve) => {
+        setImmediate(resolve);
+      }),
+  );
+  return turns;
 }

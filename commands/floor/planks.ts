@@ -105,19 +105,23 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
     yield first;
     return;
   }
-  yield answerPlanks(first, ask, context);
+  await otherWork();
+  const soon = answerPlanks(first, ask, context);
+  await otherWork();
+  yield soon;
   let laid = first;
   for await (const next of better(first, ask, context)) {
     if (next.searching && next.plan.planks < laid.plan.planks) yield answerPlanks(next, ask, context);
     laid = next;
   }
   await otherWork();
-  const reply = answerPlanks(laid, ask, context);
+  const reply = laid === first ? soon : answerPlanks(laid, ask, context);
   const saying = floorFormat(ask, context);
   await otherWork();
   const drawings = await inSteps(drawPlan(planAsGiven(laid.plan, saying)));
   const pictures = drawings.map((drawing) => ({ kind: 'picture' as const, drawing }));
   const [buy, plainly, ...blocks] = reply.blocks;
+  await otherWork();
   // The chat draws these while the comparison is computed.
   if (buy && plainly) yield { ...reply, blocks: [buy, plainly, ...pictures, ...blocks] };
   const others = laid.plan.planks <= COMPARED_PLANKS ? await otherPatterns(laid.areas, ask, laid.plan) : [];
@@ -128,6 +132,7 @@ export async function* answerSurely(ask: PlanksAsk, context: Context): AsyncGene
   const sure = await sureBlock(ask, laid, saying, first.plan.planks - laid.plan.planks);
   const savers = [...others, ...(way ? [way] : [])].flatMap(({ saver }) => saver ?? []);
   const lines = floorLines(laid.plan, saying, { savers, sure: sure.lines });
+  await otherWork();
   yield { ...reply, lines, blocks: [...(buy ? [buy] : []), sure.block, lay, ...pictures, ...blocks] };
 }
 

@@ -294,12 +294,31 @@ interface Use {
   readonly row: number;
 }
 
+/** Asked for several times of each plan, which never changes. */
+const keptIn = new WeakMap<Plan, readonly KeptOffcut[]>();
+
 /** Every offcut kept for a later region, in the order they come up; listed once for each region it is used in. */
 export function keptOffcuts(plan: Plan): readonly KeptOffcut[] {
+  const known = keptIn.get(plan) ?? foundOffcuts(plan);
+  keptIn.set(plan, known);
+  return known;
+}
+
+function foundOffcuts(plan: Plan): readonly KeptOffcut[] {
+  const begun = new Map<number, string>();
+  const shared = new Set<number>();
+  for (const { name, rows } of plan.regions)
+    for (const { pieces } of rows)
+      for (const { plank } of pieces) {
+        const first = begun.get(plank);
+        if (first === undefined) begun.set(plank, name);
+        else if (first !== name) shared.add(plank);
+      }
   const uses = new Map<number, Use[]>();
   for (const { name, rows } of plan.regions) {
     rows.forEach(({ pieces }, row) => {
       for (const piece of pieces) {
+        if (!shared.has(piece.plank)) continue;
         const known = uses.get(piece.plank) ?? [];
         known.push({ piece, region: name, row });
         uses.set(piece.plank, known);
@@ -341,7 +360,11 @@ export function leftoverOf(plan: Plan, least: number): Leftover {
   const planks = new Map<number, { piece: Piece; row: Row }[]>();
   for (const { rows } of plan.regions) {
     for (const row of rows) {
-      for (const piece of row.pieces) planks.set(piece.plank, [...(planks.get(piece.plank) ?? []), { piece, row }]);
+      for (const piece of row.pieces) {
+        const known = planks.get(piece.plank);
+        if (known) known.push({ piece, row });
+        else planks.set(piece.plank, [{ piece, row }]);
+      }
     }
   }
   const { width, length } = plan.plank;

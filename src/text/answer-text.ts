@@ -15,14 +15,27 @@ export function inUnits<T>(value: T, units: 'imperial' | 'metric'): T;
 export function inUnits(value: unknown, units: 'imperial' | 'metric'): unknown {
   if (typeof value === 'string')
     return value.includes(END) ? value.replace(EITHER, units === 'metric' ? '$2' : '$1') : value;
+  // A large floor has half a million parts, and few of them have two wordings: nothing is made for the others.
   if (Array.isArray(value)) {
-    const items = value.map((item: unknown) => inUnits(item, units));
-    return items.some((item, i) => item !== value[i]) ? items : value;
+    let items: unknown[] | undefined;
+    for (let i = 0; i < value.length; i++) {
+      const item = inUnits(value[i], units);
+      if (item === value[i]) continue;
+      items ??= [...value];
+      items[i] = item;
+    }
+    return items ?? value;
   }
   if (typeof value !== 'object' || value === null || Object.getPrototypeOf(value) !== Object.prototype) return value;
-  const entries = Object.entries(value).map(([key, item]) => [key, item, inUnits(item, units)] as const);
-  if (entries.every(([, before, after]) => before === after)) return value;
-  return Object.fromEntries(entries.map(([key, , after]) => [key, after]));
+  const parts = value as Readonly<Record<string, unknown>>;
+  let worded: Record<string, unknown> | undefined;
+  for (const key of Object.keys(parts)) {
+    const item = inUnits(parts[key], units);
+    if (item === parts[key]) continue;
+    worded ??= { ...parts };
+    worded[key] = item;
+  }
+  return worded ?? value;
 }
 
 /** Option values to be said in the units requested, whatever they were typed in; unchanged for undefined. */
