@@ -1,7 +1,7 @@
 /** Slack on loopback through the real Bolt app: request out to answer in, against a bare handler with a fixed text; memory. */
 
 import { fork } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -28,6 +28,10 @@ const CLOCK = fileURLToPath(new URL('./slack-clock.js', import.meta.url));
 const SECRET = 'a signing secret of the bench';
 const TAPE = { slash: `tape 15'2 1/2" - 2 x 4'0 3/8"` } as const;
 const PLANKS = { slash: `planks room: 12' x 14', plank: 6 x 48 in, 10 per carton` } as const;
+/** About 18,000 planks. */
+const HUGE = {
+  direct: `planks room: ${['a', 'b', 'c', 'd', 'e', 'f'].map((name) => `room ${name} 66x57`).join('; ')}, plank: 5 x 36, 20 per carton`,
+} as const;
 /** Memory may grow so much over the long run before it counts as growing, MB. */
 const FLAT = 30;
 
@@ -115,20 +119,25 @@ async function measuredBare(clock: Clock, size: Size): Promise<Paces> {
 
 async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string): Promise<readonly Metric[]> {
   let faults = 0;
-  const fault = (): void => {
-    faults += 1;
+  // A rate limit of Slack's own is in the log, and no fault of ours.
+  const limited = (cause: unknown): boolean => cause instanceof Error && cause.name === 'Limited';
+  const fault = (cause: unknown): void => {
+    if (!limited(cause)) faults += 1;
   };
   const store = openStore({ url: '', folder, fault });
   const { later, done } = lateWork();
   const wait = (milliseconds: number): Promise<void> => sleep(milliseconds, undefined, { ref: false });
   const ports: SlackParts = {
-    answer: inTurn((requested: Request) => answer(requested, commands, { fault, store, later }), wait),
+    answer: inTurn(
+      (requested: Request) => answer(requested, commands, { fault: (_, cause) => fault(cause), store, later }),
+      wait,
+    ),
     commands,
     preferences: DEFAULT_PREFERENCES,
     kept: store.kept,
     shared: false,
     holds: async () => false,
-    fault,
+    fault: (_reference, cause) => fault(cause),
     toPng,
     patience: () => new Promise(() => undefined),
     wait,
@@ -144,10 +153,19 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
     const crowd = size === 'quick' ? 10 : 60;
     const crowded = await clock.run({ url, secret: SECRET, ask: PLANKS, count: crowd, atOnce: crowd });
     const kept = await pacesOf(clock, url, sectionButton(planks.last), size);
+    const direct = await pacesOf(clock, url, { direct: TAPE.slash }, size);
+    const mention = await pacesOf(clock, url, { mention: TAPE.slash }, size);
+    const plan = { press: 'section.plan', value: sectionButton(planks.last).value };
+    const troubled = await besideFiles(clock, url, plan, size);
+    const huge = await besideHuge(clock, url, size);
     const grown = await growth(clock, url, size);
     return [
       ...figures('tape', tape, bare),
       ...figures('section of a kept answer', kept, bare),
+      ...figures('tape by direct message', direct),
+      ...figures('tape in a mention', mention),
+      ...troubled,
+      ...huge,
       metric('slack', '12 x 14 ft planks with picture, ms, p50', percentile(planks.times, 0.5)),
       metric('slack', '12 x 14 ft planks with picture, ms, p95', percentile(planks.times, 0.95), { below: 300 }),
       metric('slack', 'slowest acknowledgement, ms', Math.max(tape.slowestAck, kept.slowestAck, planks.slowestAck), {
@@ -165,11 +183,69 @@ async function measuredBot(clock: Clock, size: Size, bare: Paces, folder: string
   }
 }
 
+/** Direct messages while pictures are on their way that Slack takes late, and then limits: neither keeps them waiting. */
+async function besideFiles(
+  clock: Clock,
+  url: string,
+  plan: { readonly press: string; readonly value: string },
+  size: Size,
+): Promise<readonly Metric[]> {
+  const found: Metric[] = [];
+  for (const files of ['late', 'limited'] as const) {
+    const given = { url, secret: SECRET, files };
+    const count = size === 'quick' ? 8 : 40;
+    // One clock sends both: pictures first, and what is said while they are on their way.
+    const ran = await clock.run({ ...given, ask: plan, count, atOnce: count, beside: { direct: TAPE.slash } });
+    found.push(
+      metric('slack', `pictures that Slack takes ${files}, ms, p50`, percentile(ran.times, 0.5)),
+      metric('slack', `tape by direct message beside pictures taken ${files}, ms, p95`, percentile(ran.besides, 0.95), {
+        below: 2000,
+      }),
+    );
+  }
+  return found;
+}
+
+/** Acknowledgements while three people ask for the largest floors, and the longest that the bot's main thread worked on end. */
+async function besideHuge(clock: Clock, url: string, size: Size): Promise<readonly Metric[]> {
+  const given = { url, secret: SECRET, strangers: true };
+  // What is compiled once is no part of it.
+  if (size === 'full') await clock.run({ ...given, ask: HUGE, count: 1 });
+  const stretches = stretchesOfMain();
+  const ran = await clock.run({ ...given, ask: HUGE, count: 3, atOnce: 3, beside: TAPE });
+  const longest = stretches();
+  return [
+    metric('slack', 'three floors of 18,000 planks at once, ms, slowest', percentile(ran.times, 1)),
+    metric('slack', 'acknowledgement beside them, ms, p50', percentile(ran.acksBeside, 0.5)),
+    metric('slack', 'acknowledgement beside them, ms, slowest', percentile(ran.acksBeside, 1), { below: 500 }),
+    ...(longest === undefined
+      ? []
+      : [metric('slack', 'longest stretch of the main thread, ms of processor', longest, { below: 500 })]),
+  ];
+}
+
+/** Watches how much processor time the main thread takes from one turn of its loop to the next; undefined where the system does not tell. */
+function stretchesOfMain(): () => number | undefined {
+  const file = `/proc/self/task/${process.pid}/schedstat`;
+  if (!existsSync(file)) return () => undefined;
+  const used = (): number => Number(readFileSync(file, 'utf8').split(' ')[0]) / 1e6;
+  let [longest, before] = [0, used()];
+  const timer = setInterval(() => {
+    const now = used();
+    longest = Math.max(longest, now - before);
+    before = now;
+  }, 5);
+  return () => {
+    clearInterval(timer);
+    return longest;
+  };
+}
+
 /** A button that opens a section of an answer: its action, and the id that it carries. */
 function sectionButton(message: Readonly<Record<string, unknown>>): { readonly press: string; readonly value: string } {
-  const found = /"action_id":"(section\.why)"[^}]*\}?[^}]*"value":"([\w-]+)"/.exec(JSON.stringify(message));
+  const found = /"action_id":"(section\.safety)"[^}]*\}?[^}]*"value":"([\w-]+)"/.exec(JSON.stringify(message));
   const [, press, value] = found ?? [];
-  if (press === undefined || value === undefined) throw new Error('an answer without a button for its why');
+  if (press === undefined || value === undefined) throw new Error('an answer without a button for its safety');
   return { press, value };
 }
 

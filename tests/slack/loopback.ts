@@ -17,10 +17,16 @@ export interface Responded {
   readonly body: Readonly<Record<string, unknown>>;
 }
 
-/** What Slack answers instead of its usual: an error's name, a status by which it is not answered at all, for how many seconds it takes no more of this method, or nothing as long as it is held; undefined for the usual. */
+/** What Slack answers instead of its usual: an error's name, a status by which it is not answered at all, for how many seconds it takes no more of this method, nothing as long as it is held, or the usual after a while; undefined for the usual at once. */
 export type Refusing = (
   call: Call,
-) => string | number | { readonly retryAfter: number } | { readonly held: Promise<unknown> } | undefined;
+) =>
+  | string
+  | number
+  | { readonly retryAfter: number }
+  | { readonly held: Promise<unknown> }
+  | { readonly late: Promise<unknown> }
+  | undefined;
 /** The status of an answer at a response address, and its text; where it is held, after that. */
 export type Responding = (
   responded: Responded,
@@ -124,7 +130,9 @@ export async function loopback(telling?: Telling): Promise<Loopback> {
         await given.held;
         return response.destroy();
       }
-      const error = given;
+      const late = typeof given === 'object' && 'late' in given;
+      if (late) await given.late;
+      const error = late ? undefined : given;
       const limited = typeof error === 'object' ? error.retryAfter : undefined;
       const status = limited !== undefined ? 429 : typeof error === 'number' ? error : 200;
       const body = error === undefined ? { ok: true, ...usual(call) } : { ok: false, error };
