@@ -16,11 +16,34 @@ const LARGE_SCATTERED = 60;
 /** Slanted walls or rows need the clipper and more tries, so this many planks take about as long. */
 const LARGE_SLANTED = 60;
 
+/** Planks of the floors that are remembered, in all. */
+const REMEMBERED = 30_000;
+
+/** Plans of floors laid before, the latest last: a project asks for the same floor in most of its answers. */
+const plans = new Map<string, Plan>();
+let remembered = 0;
+
 /**
  * The plan of a floor with an estimated number of planks. Throws an Error when the worker laying a large one dies or
  * overruns.
  */
 export async function layAway(areas: readonly CoveredArea[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
+  const key = JSON.stringify([areas, plank, rules]);
+  const known = plans.get(key);
+  const plan = known ?? (await laidNow(areas, plank, rules, about));
+  // Two requests may have laid the same floor at once.
+  if (plans.delete(key)) remembered -= plan.planks;
+  plans.set(key, plan);
+  remembered += plan.planks;
+  for (const [oldest, { planks }] of plans) {
+    if (remembered <= REMEMBERED) break;
+    plans.delete(oldest);
+    remembered -= planks;
+  }
+  return plan;
+}
+
+async function laidNow(areas: readonly CoveredArea[], plank: Plank, rules: Rules, about: number): Promise<Plan> {
   const slanted = areas.some(({ region, angle }) => isSlanted(region, angle));
   const large = slanted ? LARGE_SLANTED : rules.pattern.name === 'scattered' ? LARGE_SCATTERED : LARGE;
   if (about <= large) return layFloor(areas, plank, rules);
