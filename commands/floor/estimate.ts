@@ -184,7 +184,13 @@ export default defineCommand({
     const taxed = net === undefined ? undefined : portion(BigInt(net), BigInt(10_000 + tax), 10_000n);
     const money = taxed === undefined ? undefined : sayMoney(taxed, currency, saying);
     const square = floor.units === 'metric' ? SQUARE_TICKS_PER_SQUARE_METRE : SQUARE_TICKS_PER_SQUARE_FOOT;
-    const toBuy = sayNumber(roundUpRatio(withExtra(floor.area, extra), square), saying, 0);
+    // A square meter is too coarse a step for what is paid by the square meter.
+    const steps = floor.units === 'metric' ? 10n : 1n;
+    const toBuy = sayNumber(
+      Number(roundUpRatio(withExtra(floor.area, extra) * steps, square)) / Number(steps),
+      saying,
+      1,
+    );
     const [least, most] = carton ? [cartonsFor(floor.area, LOW, carton), cartonsFor(floor.area, HIGH, carton)] : [];
     const rolls = /roll/i.test(optionTexts.get('box') ?? '');
     const room = /\d\s*(?:x|×|by)\s*\d/i.test(optionTexts.get('area') ?? '');

@@ -1,6 +1,12 @@
 /** How much filler low spots take, from whatever they measured: a grid, an area with its gaps, or a ramp. */
 
-import { DEEPEST_DIP, DIP_FILL, HEAVIEST_FILL, LEVELLER_WEIGHT } from '../../src/figures/subfloor-figures.ts';
+import {
+  DEEPEST_DIP,
+  DIP_FILL,
+  HEAVIEST_FILL,
+  LEVELLER_WEIGHT,
+  LEVELLER_YIELD,
+} from '../../src/figures/subfloor-figures.ts';
 import { type Saying, sayArea, sayCut, sayLength, sayNumber, sayWeight } from '../../src/input/format.ts';
 import type { ParsedRamp, ParsedReadings, ParsedRule } from '../../src/input/parse-flatness.ts';
 import type { Found } from '../../src/input/parse-found.ts';
@@ -45,6 +51,11 @@ export interface LevelAsk {
 }
 
 const LITRES_PER_CUBIC_FOOT = 28.316846592;
+export const USUAL_BAG = {
+  litres: LEVELLER_YIELD.value.cubicFeet * LITRES_PER_CUBIC_FOOT,
+  kilograms: LEVELLER_YIELD.value.pounds * KILOGRAMS_PER_POUND,
+};
+
 const SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
 /** `litres` is 0 without an area; `pounds` are per square foot at the deepest gap. */
@@ -78,8 +89,9 @@ export function fillOf(ask: LevelAsk): Fill {
   const mean = meanFill(area.area, low);
   const perInch = weightPerInch(ask);
   // Without an area for it, a gap next to a ramp is the step that the ramp evens out.
+  const known = readings.kind === 'pour' ? 'even' : ask.shape;
   const dipped = low.length > 0 && (area.area > 0n || ramp.area === 0n);
-  const dips = (dipped ? (ask.shape === 'unknown' ? DIP_SHAPES : [ask.shape]) : []).map((shape): Dip => {
+  const dips = (dipped ? (known === 'unknown' ? DIP_SHAPES : [known]) : []).map((shape): Dip => {
     const share = DIP_FILL.value[shape];
     return { shape, litres: mean * share, pounds: poundsPerSquareFoot(Math.max(...low) * share, perInch) };
   });
@@ -100,6 +112,7 @@ export function fillOf(ask: LevelAsk): Fill {
 
 /** In ticks, under a straightedge. */
 function lowGaps({ readings }: LevelAsk): readonly Length[] {
+  if (readings.kind === 'pour') return [readings.depth];
   return readings.kind === 'gaps' ? readings.gaps.filter(({ spot }) => spot === 'low').map(({ gap }) => gap) : [];
 }
 
@@ -230,6 +243,7 @@ export function verdictOf(ask: LevelAsk, fill: Fill, flat: boolean): DipVerdict 
 
 function isTooDeep({ readings, line }: LevelAsk): boolean {
   const limit = DEEPEST_DIP.value;
+  if (readings.kind === 'pour') return false;
   if (readings.kind === 'gaps') return readings.gaps.some(({ gap, over }) => isDeeper(gap, over, limit));
   const { grid } = readings;
   const [across, along] = [(grid.rows[0]?.length ?? 1) - 1, grid.rows.length - 1];

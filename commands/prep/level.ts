@@ -14,7 +14,7 @@ import {
   NAILED_FLATNESS_METRIC,
   POUR_DEPTH,
 } from '../../src/figures/subfloor-figures.ts';
-import { type Saying, sayCut, sayLength, sayWeight } from '../../src/input/format.ts';
+import { type Saying, sayArea, sayCut, sayLength, sayWeight } from '../../src/input/format.ts';
 import { choice, length, text } from '../../src/input/options.ts';
 import {
   type ParsedReadings,
@@ -51,6 +51,7 @@ import {
   sayLoad,
   sayRange,
   stopRefusal,
+  USUAL_BAG,
   verdictOf,
 } from './level-fill.ts';
 import { foundOption, refusal, refusalOnPanel } from './prep-options.ts';
@@ -66,7 +67,13 @@ interface Flatness {
 }
 
 function flatOf({ readings, line }: LevelAsk, limits: Limits): Flatness {
+  if (readings.kind === 'pour') return poured(readings.depth);
   return readings.kind === 'gaps' ? gapsFlat(readings.gaps, limits) : gridFlat(readings.grid, line, limits);
+}
+
+/** Nothing was measured that could be flat. */
+function poured(depth: Length): Flatness {
+  return { flat: false, facts: () => [], worst: (saying) => LEVEL.pourOf(sayCut(depth, saying)), assumed: () => [] };
 }
 
 function gapsFlat(gaps: Extract<ParsedReadings, { kind: 'gaps' }>['gaps'], limits: Limits): Flatness {
@@ -130,13 +137,14 @@ function flatFacts(flatness: Flatness, rule: string, saying: Saying): Block {
 }
 
 function hasHigh(readings: ParsedReadings): boolean {
+  if (readings.kind === 'pour') return false;
   return readings.kind === 'gaps'
     ? readings.gaps.some(({ spot }) => spot === 'high')
     : readings.grid.rows.flat().some((depth) => depth < 0);
 }
 
 function hasLow(readings: ParsedReadings): boolean {
-  return readings.kind === 'grid' || readings.gaps.some(({ spot }) => spot === 'low');
+  return readings.kind !== 'gaps' || readings.gaps.some(({ spot }) => spot === 'low');
 }
 
 /** Only high spots that break the rule; empty if there are none. */
@@ -148,7 +156,7 @@ function highSteps({ readings }: LevelAsk, limits: Limits, saying: Saying): read
       const take = ticks(gap - Math.floor(allowedGap(over, limits)));
       steps.push(LEVEL.highOf(sayCut(gap, saying), sayLength(over, saying), sayCut(take, saying)));
     }
-  } else {
+  } else if (readings.kind === 'grid') {
     const high = readings.grid.rows.flat().filter((depth) => depth < 0);
     if (high.length > 0) steps.push(LEVEL.highGrid(high.length, sayCut(ticks(-Math.min(...high)), saying)));
   }
@@ -181,6 +189,8 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
   if (refused) return refused;
   if (ask.floor === 'old' && hasHigh(ask.readings)) return refusal(LEVEL.oldFloor, 'asbestos');
   const saying: Saying = { units: ask.readings.units, decimal: context.preferences.decimal };
+  if (ask.readings.kind === 'pour' && ask.area.area === 0n)
+    return { problems: [{ option: 'area', got: '', expected: LEVEL.pourArea }] };
   const limits = limitsOf(ask.rule, saying.units);
   const flatness = flatOf(ask, limits);
   const fill = fillOf(ask);
@@ -204,12 +214,15 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
     verdict,
   };
   return reply({
-    headline: LEVEL.headline(
-      flatness.flat,
-      flatness.worst(saying),
-      rule.join(LEVEL.or),
-      verdict === 'measure' ? measure : toFill,
-    ),
+    headline:
+      ask.readings.kind === 'pour'
+        ? LEVEL.pourHeadline(amount, sayArea(ask.area.area, saying), sayCut(ask.readings.depth, saying))
+        : LEVEL.headline(
+            flatness.flat,
+            flatness.worst(saying),
+            rule.join(LEVEL.or),
+            verdict === 'measure' ? measure : toFill,
+          ),
     lines: [
       ...flatness
         .facts(saying)
@@ -220,7 +233,15 @@ function answerLevel(given: LevelAsk, context: Context): Outcome {
       ...(verdict === 'measure'
         ? [LEVEL.measureLine]
         : fill.litres > 0
-          ? [LEVEL.buyLine(most.bags, sayWeight(ask.bag.kilograms, saying), sayCut(ask.pour, saying))]
+          ? [
+              ask.readings.kind === 'pour'
+                ? LEVEL.pourLine(
+                    sayWeight(ask.bag.kilograms, saying),
+                    sayCut(ask.pour, saying),
+                    loadRange(fill, saying) ?? '',
+                  )
+                : LEVEL.buyLine(most.bags, sayWeight(ask.bag.kilograms, saying), sayCut(ask.pour, saying)),
+            ]
           : flatness.flat
             ? []
             : hasLow(ask.readings)
@@ -376,7 +397,7 @@ export default defineCommand({
         standard: '0.45 cu ft per 50 lb',
         record: LEVELLER_YIELD,
       },
-      readYield,
+      (typed, reading) => readYield(typed, reading, USUAL_BAG),
     ),
     pour: length({
       summary: 'Deepest single pour, from the bag',
@@ -412,6 +433,10 @@ export default defineCommand({
     {
       ask: 'level readings: grid 2 ft: 0 1/8 1/4; 0 1/4 3/8',
       headline: `Not flat enough: 3/8"; the limit is 3/16" in 10' or 1/8" in 6'. To fill: 1 bag (3.2 L).`,
+    },
+    {
+      ask: 'level readings: 1/8 in all over, area: 120 sq ft',
+      headline: 'Buy 3 bags for 120 sq ft at 1/8": 35.4 L.',
     },
     {
       ask: 'level readings: low 25 mm over 4 m, area: 20 m², bag: 2.2 kg/m²/mm, 50 kg, floor: concrete',

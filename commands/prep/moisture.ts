@@ -150,8 +150,17 @@ function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string 
   return `${sayNumber(value, saying)}${UNIT_NAMES[kind]}`;
 }
 
+/** The reading farthest from the flooring's. */
+function apartSaid({ readings, flooring, boards }: MoistureAsk, saying: Saying): string {
+  const own = flooring === 'none' ? 0 : flooring;
+  const [farthest = own] = [...readings.values].sort((one, other) => Math.abs(other - own) - Math.abs(one - own));
+  const say = (value: number): string => sayMoisture(value, 'wood', saying);
+  return MOISTURE.flaw.apart(say(farthest), say(own), String(MOISTURE_SPREAD.value[boards]));
+}
+
 /** Gives only the first reason. */
-function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Saying): string {
+function moistureHeadline(ask: MoistureAsk, known: Known, saying: Saying): string {
+  const { readings } = ask;
   const { kind, limit, required, verdict, flaws } = known;
   const worst = sayMoisture(Math.max(...readings.values), kind, saying);
   const said = sayMoisture(limit, kind, saying);
@@ -160,7 +169,9 @@ function moistureHeadline({ readings }: MoistureAsk, known: Known, saying: Sayin
   const why =
     flaw === 'too-few'
       ? MOISTURE.flaw['too-few'](required - readings.values.length, kind !== 'wood')
-      : MOISTURE.flaw[flaw](worst, said);
+      : flaw === 'apart'
+        ? apartSaid(ask, saying)
+        : MOISTURE.flaw[flaw](worst, said);
   return MOISTURE.headline[verdict](why);
 }
 
@@ -192,7 +203,7 @@ function moistureFacts(ask: MoistureAsk, known: Known, saying: Saying): Block {
     ...others.map((flaw) => ({
       label: MOISTURE.also,
       value:
-        flaw === 'apart' ? MOISTURE.flaw.apart() : MOISTURE.flaw['too-few'](required - values.length, kind !== 'wood'),
+        flaw === 'apart' ? apartSaid(ask, saying) : MOISTURE.flaw['too-few'](required - values.length, kind !== 'wood'),
     })),
   ];
   return { kind: 'facts', section: 'why', title: MOISTURE.title, facts };

@@ -329,9 +329,10 @@ const LAST_ROW = /\b(?:last|final) (?:row|strip)\b/i;
 
 function howTo(text: string, command: string): string | undefined {
   if (command === 'floor layout' && LAST_ROW.test(text)) return 'last-row';
-  return /how (?:do|to|can|should|would)|(?:best|right) way|what (?:do|should|can) (?:i|we) do/i.test(text)
-    ? HOW_TO[command]
-    : undefined;
+  const way = /how (?:do|to|can|should|would)|(?:best|right) way|what (?:do|should|can) (?:i|we) do/i.test(text);
+  // Without a figure they want to know whether and how, unless they ask for an amount.
+  const whether = !/\d|how (?:much|many|long|heavy)/i.test(text);
+  return way || whether ? HOW_TO[command] : undefined;
 }
 
 const DAMAGE = /patch|hole|rot|soft|bad|damage|cut|squeak|creak|dip|low|high|level|read|meter|lift|carry|weigh/;

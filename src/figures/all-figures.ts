@@ -24,6 +24,7 @@ import {
   PLANK_DIRECTION_QUOTED,
   ROOM_CLIMATE_QUOTED,
   ROWS_QUOTED,
+  WOOD_FLOOR_QUOTED,
 } from './handbook-laying-figures.ts';
 import { BEFORE_AND_AFTER_QUOTED, BUYING_QUOTED, PEOPLE_QUOTED, PLANNING_QUOTED } from './handbook-people-figures.ts';
 import {
@@ -72,6 +73,7 @@ export const QUOTED: ReadonlyMap<string, QuotedFigure> = new Map(
     ...PLANNING_QUOTED,
     ...ROOM_CLIMATE_QUOTED,
     ...ROWS_QUOTED,
+    ...WOOD_FLOOR_QUOTED,
     ...SPECIAL_PLACES_QUOTED,
     ...TEARING_OUT_QUOTED,
     ...TOOLS_AND_BODY_QUOTED,

@@ -133,7 +133,7 @@ export const LAYING_QUOTED: readonly QuotedFigure[] = [
 
 const PLANK_DIRECTION_NWFA: Source = {
   title: 'Wood Flooring Installation Guidelines and Methods, as a magazine reports them',
-  publisher: 'PLANK_DIRECTION_NWFA',
+  publisher: 'NWFA',
   standing: 'reported',
 };
 
@@ -288,5 +288,88 @@ export const ROOM_CLIMATE_QUOTED: readonly QuotedFigure[] = [
     us: '100 °F',
     metric: '38 °C',
     source: GUIDES,
+  },
+];
+
+// Wood that is nailed down, and floors of wood that float.
+
+const NAILED_WOOD: Source = {
+  title: 'Wood flooring installation guidelines',
+  publisher: 'NWFA',
+  standing: 'from memory',
+};
+const FLOATING_WOOD: Source = { title: 'Gaps as makers of floating wood floors print them', standing: 'from memory' };
+
+export const WOOD_FLOOR_QUOTED: readonly QuotedFigure[] = [
+  {
+    id: 'nailed-subfloor-16',
+    name: 'Plywood below nailed-down wood, joists up to 16 in apart, at least',
+    us: '5/8 in',
+    metric: '16 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'nailed-subfloor-24',
+    name: 'Plywood below nailed-down wood, joists up to 24 in apart, at least',
+    us: '7/8 in',
+    metric: '22 mm',
+    source: NAILED_WOOD,
+  },
+  { id: 'joists-close', name: 'Usual joist spacing', us: '16 in', metric: '400 mm', source: COMMON_PRACTICE },
+  { id: 'joists-wide', name: 'Wide joist spacing', us: '24 in', metric: '600 mm', source: COMMON_PRACTICE },
+  {
+    id: 'nailed-subfloor-usual',
+    name: 'Plywood that is usual below nailed-down wood',
+    us: '3/4 in',
+    metric: '18 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'nail-spacing-strip',
+    name: 'Fasteners along strip flooring narrower than 3 in',
+    us: '8 to 10 in',
+    metric: '200 to 250 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'nail-spacing-plank',
+    name: 'Fasteners along plank of 3 in and wider',
+    us: '6 to 8 in',
+    metric: '150 to 200 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'flooring-nail-from-end',
+    name: 'First fastener from the end of a board',
+    us: '1 to 3 in',
+    metric: '25 to 75 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'strip-width',
+    name: 'Width from which a board counts as plank',
+    us: '3 in',
+    metric: '75 mm',
+    source: NAILED_WOOD,
+  },
+  {
+    id: 'wood-gap',
+    name: 'Gap around a floating wood floor',
+    us: '3/8 to 1/2 in',
+    metric: '10 to 15 mm',
+    source: FLOATING_WOOD,
+  },
+  {
+    id: 'step-area',
+    name: 'Plank for a step of usual size, tread and riser, cuts included',
+    us: '5 sq ft',
+    metric: '0.45 m²',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'glue-airing',
+    name: 'Airing of a room after glue or finish, as cans often say',
+    us: '24 to 72 hours',
+    source: { title: 'Labels of floor adhesives and finishes', standing: 'from memory' },
   },
 ];

@@ -321,7 +321,7 @@ export const CONCRETE_SLAB_ENTRIES: readonly Entry[] = [
       'meter numbers, good or bad',
     ],
     answer:
-      "It depends on the base, and the carton's limit wins. Concrete: {slab-rh-limit} or {slab-chloride-limit} is the strict limit; many vinyl planks allow {slab-rh-plank} or {slab-chloride-plank}. Wood: {wood-subfloor-moisture} at most. Wetter than that: find where the water comes from and wait; film slows vapor, it doesn't cure a leak.",
+      "Wood {wood-subfloor-moisture}, concrete {slab-rh-limit} or {slab-chloride-limit}, unless the carton says otherwise: many vinyl planks allow {slab-rh-plank} or {slab-chloride-plank}. Wetter than that: find where the water comes from and wait; film slows vapor, it doesn't cure a leak.",
     more: [
       'How many tests: {slab-tests} on concrete, {wood-readings} on wood.',
       'A cheap pin meter on concrete only compares one place with another; it gives no figure that counts.',

@@ -345,7 +345,7 @@ export const COVERING_OVER_ENTRIES: readonly Entry[] = [
       'haul it away myself',
     ],
     answer:
-      'It depends on your hauler: call before you cut. One US city takes carpet rolled and tied, at most {bundle-length} long, {bundle-weight} a roll and {bundles-weekly}. More goes to the dump or into a dumpster. Never burn it. What may hold asbestos stays put until your local waste authority says how it leaves.',
+      'It depends on your hauler: call before you cut. One US city takes carpet rolled and tied, at most {bundle-length} long, {bundle-weight} a roll and {bundles-weekly}. More goes to the dump or into a dumpster. Never burn it. What may hold asbestos stays put until your local waste authority tells you how to get rid of it.',
     more: [
       'A pickup bed holds {pickup-bed} level; the smallest roll-off is {smallest-dumpster}. Tile gets too heavy long before it gets too full.',
       'Tack strip and staples go into a box or a bucket with a lid, marked “nails”, not into a bag or a can over {trash-can-size}.',

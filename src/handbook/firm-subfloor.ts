@@ -1,5 +1,6 @@
 /** Handbook: the subfloor itself, from sweeping it to a slope that is a matter for an engineer. */
 
+import { COMMON_PRACTICE } from '../figures/cited.ts';
 import type { Entry } from './entry.ts';
 
 export const FIRM_SUBFLOOR_ENTRIES: readonly Entry[] = [
@@ -311,5 +312,34 @@ export const FIRM_SUBFLOOR_ENTRIES: readonly Entry[] = [
     ],
     asks: 'Has it changed lately, and are there cracks, sticking doors or damaged joists?',
     near: ['must-be-level', 'soft-bouncy'],
+  },
+  {
+    id: 'nailed-subfloor',
+    topic: 'subfloor',
+    title: 'Thick enough to nail hardwood?',
+    phrases: [
+      'is 1/2 inch plywood thick enough for nail down hardwood',
+      'can i nail hardwood to 5/8 osb',
+      'subfloor thickness for nailing solid oak',
+      'joists 24 inches apart can i nail wood flooring',
+      'half inch ply on 24 in centers, nail down hardwood ok',
+      'how thick must plywood be to hold flooring nails',
+      'can you nail hardwood into particle board',
+      'nail solid wood over osb subfloor',
+      '3/4 plywood required for nail down floor?',
+      'minimum subfloor for hardwood nails',
+      'i have 1x6 boards as subfloor can i nail oak on it',
+      'add plywood before nailing hardwood?',
+      'will staples hold in 1/2 in plywood',
+      'nailing bamboo to a thin subfloor',
+      'is my subfloor strong enough for solid hardwood',
+    ],
+    answer:
+      '{nailed-subfloor-usual} plywood is the safe answer: at least {nailed-subfloor-16} on joists {joists-close} apart, {nailed-subfloor-24} on joists {joists-wide} apart. Thinner, or particle board, won’t hold nails: add a layer of plywood, or choose a floor that floats. OSB goes one size thicker. The flooring maker has the last word.',
+    more: ['Nail across the joists, never along them, unless you stiffen the floor with another layer.'],
+    asks: 'How thick is the panel, and how far apart are the joists?',
+    cautions: ['hidden-lines'],
+    source: COMMON_PRACTICE,
+    near: ['subfloor-type', 'nail-floor'],
   },
 ];

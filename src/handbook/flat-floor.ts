@@ -53,7 +53,7 @@ export const FLAT_FLOOR_ENTRIES: readonly Entry[] = [
       'tolerance for a floating floor',
     ],
     answer:
-      'Flat, not level. Click plank follows a gentle slope without trouble, but over humps and dips the joints flex and break. The usual limit is {floor-flatness}; the carton may be stricter, under “subfloor flatness”. A slope that grew, sags or bounces is a question about the structure first.',
+      'Flat, not level: within {floor-flatness}, unless the carton is stricter under “subfloor flatness”. Click plank follows a gentle slope without trouble, but over humps and dips the joints flex and break. A slope that grew, sags or bounces is a question about the structure first.',
     more: [
       'A soft underlay does not fix a dip: the plank bridges it and the joint works at every step. Fill dips, sand or grind humps.',
       'Nailed-down wood may be a little wavier: {floor-flatness-nailed}.',

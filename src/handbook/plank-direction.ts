@@ -115,7 +115,7 @@ export const PLANK_DIRECTION_ENTRIES: readonly Entry[] = [
       'which direction gives fewer cuts',
     ],
     answer:
-      'Lengthwise, along the longer side of the room; that looks calmest and means the fewest rows and cuts. In a square room run them toward the main window, so light falls along the joints. For a floating floor looks decide; a hall that leads in, or a wish to carry on into the next room, outranks both.',
+      'Lengthwise, along the longer side of the room; that looks calmest and means the fewest rows and cuts. In a square room run them toward the main window, so light falls along the joints. A floating floor goes by looks, but line it up with a hall that leads in, or with the next room, first.',
     more: [
       'Lay ten loose planks each way before you open more cartons, and look at them from the door people come in by.',
       "Check that the last row won't be a sliver; turning the planks sometimes cures that.",

@@ -102,7 +102,7 @@ export const PLANNING_ENTRIES: readonly Entry[] = [
       'nosing lengths for 36 inch treads',
     ],
     answer:
-      'One for every edge, the top landing included: as many as you count risers. A stick gives as many pieces as whole stair widths fit in it, so {nosing-stick} gives two for {stair-wide} stairs.',
+      'Count the risers: each takes one, the top landing’s edge included. A stick gives as many pieces as whole stair widths fit in it, so {nosing-stick} gives two for {stair-wide} stairs.',
     more: [
       'Glue and screw each nosing to the tread; it never floats.',
       'Buy one spare: a miscut nosing stops the stairs.',
@@ -184,5 +184,31 @@ export const PLANNING_ENTRIES: readonly Entry[] = [
     asks: 'What is done already?',
     source: COMMON_PRACTICE,
     near: ['how-long', 'floor-then-trim'],
+  },
+  {
+    id: 'stairs-amount',
+    topic: 'stairs',
+    title: 'How much plank do stairs take?',
+    phrases: [
+      'how much plank for 13 stairs',
+      'how many square feet for the stairs',
+      '13 steps in vinyl plank how many boxes',
+      'how many boxes for 14 stairs 36 in wide',
+      'square footage of a staircase',
+      'flooring needed for stairs treads and risers',
+      'do i buy extra boxes for the stairs',
+      'material for 12 steps with risers',
+      'how much laminate to do the stairs',
+      'stairs how much flooring do i need',
+      'boxes for a staircase with 15 steps',
+      'count stairs in the flooring order',
+      'plank quantity for treads',
+    ],
+    answer:
+      'About {step-area} a step, tread and riser with the cuts, for stairs of usual width; add a nosing for every edge. Wide or winding steps take more: measure the deepest tread. Order stairs with the floor, so that the lot matches.',
+    more: ['A tread is cut from whole pieces without an end joint where the plank is long enough.'],
+    asks: 'How many steps, and how wide?',
+    source: COMMON_PRACTICE,
+    near: ['stair-nosing-count', 'stairs-lay'],
   },
 ];

@@ -123,7 +123,7 @@ export const ROOM_CLIMATE_ENTRIES: readonly Entry[] = [
       'laminate kept in a freezing shed',
     ],
     answer:
-      'It depends on the maker: {acclimation-range}, and {acclimation-usual} is the usual one. Look for “acclimation” on the carton. Rigid vinyl often needs only to reach room warmth; laminate needs its days. Lay cartons flat, unopened unless the leaflet says otherwise, in the room itself at {laying-temperature}, off outside walls and heaters.',
+      'Usually {acclimation-usual}; makers ask for {acclimation-range}, so look for “acclimation” on the carton. Rigid vinyl often needs only to reach room warmth; laminate needs the full time on the carton. Lay cartons flat, unopened unless the leaflet says otherwise, in the room itself at {laying-temperature}, away from outside walls and heaters.',
     more: [
       'Came cold or hot off the truck? Wait even if the maker asks for none: planks grow as they warm up.',
       'A garage or damp basement does not count: it has to be the room, with heat or cooling as you live.',

@@ -294,7 +294,7 @@ export const TRANSITIONS_ENTRIES: readonly Entry[] = [
       'currently carpeted stairway',
     ],
     answer:
-      'Yes: glue the planks, glue and screw the nosings, and let nothing on stairs float. Glue covers the whole face, on sound wood; fasten the nosing as its maker says. Cut the old bullnose flush or fill beneath it, then work top down, riser before tread. A loose nosing can throw somebody: keep off the steps for {glue-cure}.',
+      'Yes: glue the planks, glue and screw the nosings, and let nothing on stairs float. Glue covers the whole face, on sound wood; fasten the nosing as its maker says. Cut the old bullnose flush or fill beneath it, then work top down, riser before tread. A loose nosing can trip someone: stay off the stairs for {glue-cure}.',
     more: [
       'Use the nosing made for your plank; flush ones suit glued treads. It overhangs {nosing-least} to {nosing-most} on shallow treads.',
       'Plank is slicker than carpet: keep a handrail, add a runner or nonslip strips, and check that the nosing is allowed on stairs.',

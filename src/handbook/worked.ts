@@ -214,6 +214,16 @@ const nosings: Worker = (text, metric) => {
   };
 };
 
+const STEP_AREA = { feet: 5, meters: 0.45 } as const;
+
+/** What the steps take in plank, by the usual step. */
+const stairsAmount: Worker = (text, metric) => {
+  const count = Number(STEPS.exec(text)?.[1]);
+  if (!(count >= 1 && count <= 60)) return undefined;
+  const area = Math.round(count * (metric ? STEP_AREA.meters : STEP_AREA.feet) * 10) / 10;
+  return { lead: WORKED.stairs(metric ? `${area} m²` : `${area} sq ft`, count), values: { area, nosings: count } };
+};
+
 const AGE = /(?<![\d.,$])(\d{1,2}) ?(?:years?|yrs?)(?! (?:of )?life)/;
 const LIFE = /(?:last|life|lifespan)[^\d]{0,20}(\d{1,2}) ?(?:years?|yrs?)|(\d{1,2}) ?(?:years?|yrs?) (?:of )?life/;
 const PRICE = /[$£€] ?(\d{1,3}(?:,\d{3})+|\d{2,6})|(\d{3,6}) ?(?:dollars|bucks|euros?|pounds)/;
@@ -344,6 +354,26 @@ const nail: Worker = (text, metric) => {
   return {
     lead: WORKED.nail(say(sold, metric), say(trim, metric), say(board, metric), say(INTO_STUD, metric)),
     values: { nail: sold, least },
+  };
+};
+
+/** Plywood that flooring nails hold in, by the spacing of the joists it lies on. */
+const NAILED_PLYWOOD = [
+  { spacing: inches(16.1), least: inches(5 / 8) },
+  { spacing: inches(24.1), least: inches(7 / 8) },
+] as const;
+
+const nailedSubfloor: Worker = (text, metric) => {
+  const lengths = lengthsIn(text, metric).map(({ length }) => length);
+  const panel = lengths.find((length) => length >= inches(1 / 4) && length <= inches(1.25));
+  const spacing = lengths.find((length) => length >= inches(11.5) && length <= inches(24.1));
+  if (panel === undefined || spacing === undefined || /osb|particle|chip ?board/.test(text)) return undefined;
+  const least = NAILED_PLYWOOD.find((one) => spacing <= one.spacing)?.least;
+  if (least === undefined) return undefined;
+  const holds = panel >= least;
+  return {
+    lead: WORKED.nailedSubfloor(holds, say(panel, metric), say(spacing, metric), say(least, metric)),
+    values: { panel, spacing, least },
   };
 };
 
@@ -566,6 +596,7 @@ const WORKERS: Readonly<Record<string, Worker>> = {
   'first-row': lastRow,
   'out-of-square': taper,
   'stair-nosing-count': nosings,
+  'stairs-amount': stairsAmount,
   landlord,
   'long-run': longRun,
   'run-through': longRun,
@@ -573,6 +604,7 @@ const WORKERS: Readonly<Record<string, Worker>> = {
   dishwasher: underCounter,
   'fridge-fits': aboveFridge,
   'nail-length': nail,
+  'nailed-subfloor': nailedSubfloor,
   'heavy-furniture': heavy,
   'moisture-limits': dryEnough,
   'weight-carpet': carries,

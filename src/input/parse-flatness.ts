@@ -137,7 +137,9 @@ interface ParsedGap {
 
 export type ParsedReadings =
   | { readonly kind: 'gaps'; readonly gaps: readonly ParsedGap[]; readonly units: Units; readonly found: Found }
-  | { readonly kind: 'grid'; readonly grid: ParsedGrid; readonly units: Units; readonly found: Found };
+  | { readonly kind: 'grid'; readonly grid: ParsedGrid; readonly units: Units; readonly found: Found }
+  /** One depth to pour over a whole area, whatever a straightedge says. */
+  | { readonly kind: 'pour'; readonly depth: Length; readonly units: Units; readonly found: Found };
 
 const LONGEST_TEXT = 3000;
 const MOST_GAPS = 200;
@@ -146,7 +148,9 @@ const GAP = new RegExp(`(?<gap>${SIDE})${OVER}(?<over>${SIDE})`);
 const HIGH = /(?<![a-z])(?:high|humps?|ridges?|crowns?|crowned|bumps?|proud|peaks?|up)(?![a-z])/;
 const LOW = /(?<![a-z])(?:low|dips?|hollows?|valleys?|deep|down|gap|spots?|at|a|the|an)(?![a-z])/g;
 
-/** `3/16 in over 10 ft; high 1/4 in over 6 ft`, or `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`. Never throws. */
+const POUR = new RegExp(`^(?<depth>${SIDE})(?: deep| thick)?,? (?:all over|everywhere|on average)$`);
+
+/** `3/16 in over 10 ft; high 1/4 in over 6 ft`, `grid 2 ft: 0 1/8 1/4; 0 1/4 3/8`, or `1/4 in all over`. Never throws. */
 export function readReadings(text: string, reading: Reading): Read<ParsedReadings> {
   const typed = withoutHidden(text.trim(), ' ');
   const got = { option: reading.option, got: typed };
@@ -155,6 +159,15 @@ export function readReadings(text: string, reading: Reading): Read<ParsedReading
   if (/^grid(?![a-z])/.test(plain)) {
     const grid = readGrid(plain, reading);
     return grid.ok ? read({ kind: 'grid', ...grid.value }) : grid;
+  }
+  const depth = POUR.exec(plain)?.groups?.depth;
+  if (depth !== undefined) {
+    const metric = reading.preferences.units === 'metric';
+    const side = readSide(depth, metric ? 'mm' : 'in', reading);
+    if (!side.ok || side.length > DEEPEST) return unread(notReadings(got));
+    const unit = unitIn(depth);
+    const units = unit === undefined ? reading.preferences.units : unitsOf(unit);
+    return read({ kind: 'pour', depth: side.length, units, found: NOTHING_FOUND });
   }
   const parts = plain
     .split(/[;|\n]| and (?=[\d.])|, ?(?=(?:[a-z ]+)?\d[^,;]*? (?:over|in|per|under|across) )/)
@@ -278,18 +291,25 @@ const RATE = new RegExp(
   `^(?<rate>${NUMBER}) ?kg(?: ?/ ?| per )m(?:²|\\^?2)(?: ?/ ?| per | and )mm ?(?:,|;|in)? ?${WEIGHT}$`,
 );
 
-/** `0.45 cu ft per 50 lb`, `13 L per 25 kg`, `1.7 kg/m²/mm, 25 kg` (1 m² × 1 mm is a liter). Never throws. */
-export function readYield(text: string, reading: Reading): Read<ParsedBag> {
+const WEIGHT_ALONE = new RegExp(`^${WEIGHT}$`);
+
+/**
+ * `0.45 cu ft per 50 lb`, `13 L per 25 kg`, `1.7 kg/m²/mm, 25 kg` (1 m² × 1 mm is a liter), or `20 kg` alone, which
+ * fills in proportion to a bag of `usual`. Never throws.
+ */
+export function readYield(text: string, reading: Reading, usual: ParsedBag): Read<ParsedBag> {
   const plain = plainOf(text);
-  const groups = (VOLUME.exec(plain) ?? RATE.exec(plain))?.groups;
+  const alone = WEIGHT_ALONE.exec(plain)?.groups;
+  const groups = (VOLUME.exec(plain) ?? RATE.exec(plain))?.groups ?? alone;
   const figure = (typed: string | undefined): number => {
     const ratio = typed === undefined ? undefined : figureOf(typed, reading.preferences);
     return ratio ? Number(ratio.top) / Number(ratio.bottom) : Number.NaN;
   };
   const kilograms = figure(groups?.weight) * (/^[lp]/.test(groups?.unit ?? '') ? KILOGRAMS_PER_POUND : 1);
   const cubicFeet = /f/.test(groups?.measure ?? '');
-  const litres =
-    groups?.rate === undefined
+  const litres = alone
+    ? (kilograms * usual.litres) / usual.kilograms
+    : groups?.rate === undefined
       ? figure(groups?.volume) * (cubicFeet ? LITRES_PER_CUBIC_FOOT : 1)
       : kilograms / figure(groups.rate);
   // Cement-based powders take 1 to 2.5 kg per liter filled; outside that the numbers were swapped.

@@ -311,31 +311,106 @@ export function trimRun(plain: string): string | undefined {
 export const SAYS_ROWS =
   /(?<![a-z])(?:rows?|left|broke|broken|offcuts?|done|laid|finished|ended|half|part|so far)(?![a-z])/;
 
-const MOISTURE = [
-  ['wood', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:%|percent)(?! ?(?:rh|humidity|relative))/g],
-  ['rh', /(?:rh|humidity)(?: of| is| at| reads| kind| one| test| probes?| method|,)* (\d{2,3})(?![\d.,]*\d)/g],
-  [
-    'rh',
-    /(?<![\d.,])(\d{2,3}) ?(?:%|percent)? ?(?:(?:with|on|from|by|using) (?:the |an? )?)?(?:rh|relative humidity|humidity)/g,
-  ],
-  ['chloride', /(?<![\d.,])(\d{1,2}(?:[.,]\d)?) ?(?:lbs?|pounds?)(?![a-z])/g],
+const RH_BEFORE = /(?:rh|humidity)(?: of| is| at| reads| kind| one| test| probes?| method|,){0,3} $/;
+const RH_BEHIND = /^ ?(?:%|percent)? ?(?:(?:with|on|from|by|using) (?:the |an? )?)?(?:rh|relative humidity|humidity)/;
+const METHODS = [
+  ['wood', (_before: string, behind: string) => /^ ?(?:%|percent)(?! ?(?:rh|humidity|relative))/.test(behind)],
+  ['rh', (before: string, behind: string) => RH_BEHIND.test(behind) || RH_BEFORE.test(before)],
+  ['chloride', (_before: string, behind: string) => /^ ?(?:lbs?|pounds?)(?![a-z])/.test(behind)],
 ] as const;
 /** What a pin meter says, without the sign. */
 const METERED =
-  /(?:says?|said|reads?|reading|readings|showed|shows|got|is|was|were|,|and|at) (\d{1,2}(?:\.\d)?)(?![\d.]*\d| ?(?:weeks?|days?|hours?|spots?|places?|ft|x|by|in(?:ch)?|"|'|%|\/))/g;
+  /(?:says?|said|reads?|reading|readings|showed|shows|got|is|are|was|were|from|to|at|,|and|:|meter|pin|wood|subfloor|ply(?:wood)?|osb) $/;
+/** A figure of something else: a time, a place, a size, a test's whole number over 100. */
+const OTHER_FIGURE =
+  /^ ?(?:weeks?|days?|hours?|years?|spots?|places?|rooms?|readings?|points?|ft|feet|x|by(?= ?\d)|o\.?c|on center|apart|in(?! (?:the|an?|my|our|one|each|every|that|this|some|places?|spots?|most|all)(?![a-z]))|inch(?:es)?|mil|mm|sq|°|degrees?|f|c|"|'|\/|-|oak|pine)(?![a-z%])|^[\d.,]*\d/;
+const READING = /(?<![\d.,/'"x-])\d{1,3}(?:[.,]\d)?(?![\d/]| \d\/\d)/g;
+const BOARDS =
+  /(?<![a-z])(?:boards?|(?:new |wood |strip |hardwood |oak )?flooring|oak|maple|hickory|walnut|hardwoods?|engineered)(?![a-z])/g;
+const BELOW =
+  /(?<![a-z])(?:subfloors?|ply(?:wood)?|osb|joists?|panels?|slab|concrete|chip ?board|particle ?board)(?![a-z])/g;
+const WIDE_BOARDS = /(?<![\d./])[3-9](?:[ -]\d\/\d{1,2})? ?(?:"|in(?:ch(?:es)?)?)|(?<![a-z])wide(?![a-z])/;
+
+interface MeterReadings {
+  /** Of what is below, or of all where nothing is said of boards. */
+  readonly readings: string;
+  readonly method?: 'wood' | 'rh' | 'chloride';
+  /** Of the wood that will be nailed down. */
+  readonly flooring?: string;
+  readonly boards?: 'wide';
+}
+
+interface Figure {
+  readonly value: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * Figures that are readings by `is`, and with them every other one that can be: “15, 14 and 10 %”, “12 at the door and
+ * 17 by the window”. One left out could be the one that says to wait.
+ */
+function listOf(plain: string, is: (before: string, behind: string) => boolean): readonly Figure[] {
+  const figures = [...plain.matchAll(READING)]
+    .map((one) => ({ value: one[0], from: one.index, to: one.index + one[0].length }))
+    .filter(({ to }) => !OTHER_FIGURE.test(plain.slice(to)) && !EARLIER.test(plain.slice(to)));
+  const sure = figures.filter(({ from, to }) => is(plain.slice(0, from), plain.slice(to)));
+  if (sure.length === 0) return [];
+  const values = sure.map(({ value }) => Number.parseFloat(value));
+  const [least, most] = [Math.min(...values) / NEAR, Math.max(...values) * NEAR];
+  const near = ({ value }: Figure): boolean => Number.parseFloat(value) >= least && Number.parseFloat(value) <= most;
+  return figures.filter((one) => sure.includes(one) || near(one));
+}
+
+/** Readings of one floor are not further apart than so many times. */
+const NEAR = 3;
+const EARLIER =
+  /^ ?(?:%|percent)? ?(?:before|earlier|yesterday|at first|(?:last|a|one|two|three|\d) (?:days?|weeks?|months?))(?![a-z])/;
+
+/** Whether a figure is of the boards: by the words behind it in its clause, or else by those nearest before it. */
+function isOfBoards(plain: string, { from, to }: Figure): boolean {
+  const [behind = ''] = plain.slice(to).split(/[,;]| and | but /, 1);
+  const places = (words: RegExp, text: string): readonly number[] =>
+    [...text.matchAll(words)].map(({ index }) => index);
+  const [below = Infinity] = places(BELOW, behind);
+  const [boards = Infinity] = places(BOARDS, behind);
+  if (below !== boards) return boards < below;
+  const before = plain.slice(0, from);
+  return (places(BOARDS, before).at(-1) ?? -1) > (places(BELOW, before).at(-1) ?? -1);
+}
+
+/** Wood below and wood on top: the two must be near each other. */
+function withBoards(plain: string, figures: readonly Figure[]): Omit<MeterReadings, 'method'> | undefined {
+  const boards = figures.filter((figure) => isOfBoards(plain, figure));
+  const below = figures.filter((figure) => !boards.includes(figure));
+  if (boards.length === 0 || below.length === 0) return undefined;
+  const mean = below.reduce((sum, { value }) => sum + Number.parseFloat(value), 0) / below.length;
+  const apart = ({ value }: Figure): number => Math.abs(Number.parseFloat(value) - mean);
+  const [farthest] = [...boards].sort((one, other) => apart(other) - apart(one));
+  return {
+    readings: below.map(({ value }) => value).join(' '),
+    flooring: `${farthest?.value} %`,
+    ...(WIDE_BOARDS.test(plain) ? { boards: 'wide' } : {}),
+  };
+}
+
+const MOST_IN_WOOD = 40;
 
 /** Readings of a meter or a test, and of which kind. */
-export function meterReadings(plain: string): { readonly readings: string; readonly method?: string } | undefined {
+export function meterReadings(plain: string): MeterReadings | undefined {
   const concrete = /concrete|slab|basement/.test(plain);
-  const figures = (pattern: RegExp): string => [...plain.matchAll(pattern)].flatMap(([, one]) => one ?? []).join(' ');
-  for (const [method, pattern] of MOISTURE) {
-    if (method === 'wood' && (concrete || /(?:rh|humidity)/.test(plain))) continue;
-    const readings = figures(pattern);
-    if (readings !== '') return { readings, method };
+  const wood = /(?<![a-z])(?:wood|ply(?:wood)?|osb|subfloor|joists?|boards?)(?![a-z])/.test(plain);
+  for (const [method, is] of METHODS) {
+    const figures = listOf(plain, is);
+    const moist = figures.every(({ value }) => Number.parseFloat(value) <= MOST_IN_WOOD);
+    // Beside the moisture of wood a humidity is the air's.
+    if (method === 'wood' && (concrete || (/(?:rh|humidity)/.test(plain) && !(wood && moist)))) continue;
+    const readings = figures.map(({ value }) => value).join(' ');
+    if (readings !== '') return { readings, method, ...(method === 'wood' ? withBoards(plain, figures) : {}) };
   }
-  const bare = figures(METERED);
+  const figures = listOf(plain, (before) => METERED.test(before));
+  const bare = figures.map(({ value }) => value).join(' ');
   // Which test it was on concrete is asked back.
   if (concrete) return bare === '' ? undefined : { readings: bare };
-  const wood = /(?<![a-z])(?:wood|ply(?:wood)?|osb|subfloor|joists?)(?![a-z])/.test(plain);
-  return wood && bare !== '' ? { readings: bare, method: 'wood' } : undefined;
+  return wood && bare !== '' ? { readings: bare, method: 'wood', ...withBoards(plain, figures) } : undefined;
 }

@@ -143,6 +143,24 @@ function roomed(
   };
 }
 
+/** A room of that area, square, for work that goes by rooms: weights and hours hardly change with the shape. */
+function squareRoom(area: string | undefined): { readonly room: string; readonly side: string } | undefined {
+  const [, figure, metres] = /^(\d[\d.,]*) ?(?:(m2|m²|sq(?:uare)?\.? ?m|qm|sqm)|)/.exec(area ?? '') ?? [];
+  const size = Number((figure ?? '').replaceAll(',', ''));
+  if (!(size > 0)) return undefined;
+  const side = `${Math.round(Math.sqrt(size) * 100) / 100} ${metres === undefined ? 'ft' : 'm'}`;
+  return { room: `${side} x ${side}`, side };
+}
+
+/** A room, or an area that stands for one. */
+const roomedOrSquare =
+  (command: string, more: Parameters<typeof roomed>[1]): Builder =>
+  (given, preferences) => {
+    const square = given.room === undefined ? squareRoom(given.areas[0]) : undefined;
+    const frame = roomed(command, more)(square ? { ...given, room: square.room } : given, preferences);
+    return square && frame ? { ...frame, assumed: [READER.squareRoom(square.side)] } : frame;
+  };
+
 const YEAR = /(?<![\d$€£.,])(?:1[89]\d\d|20[0-3]\d)(?![\d.,]*\d| ?(?:sq|ft|lb|x|%))/;
 const OLD_FLOOR =
   /(?<![a-z])(?:carpet|lino(?:leum)?|laminate|(?:ceramic |asphalt )?tiles?|vinyl (?:plank|tiles?)|(?:sheet )?vinyl)(?![a-z])/;
@@ -288,9 +306,32 @@ function dipIn(plain: string): { readonly gap: string; readonly over: string; re
   };
 }
 
-const level: Builder = ({ plain, room }) => {
+const THIN = String.raw`(?<![\d.,/x-])(\d{1,2}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|[.,]\d{1,2})? ?(?:"|in(?:ch(?:es)?)?|mm|cm)(?![a-z])|\d\/\d{1,2}(?![\d/'"]))`;
+/** One depth for a whole floor, said before the figure or behind it. */
+const EVEN_DEPTH = new RegExp(
+  `(?:(?:at|averag(?:e|es|ing)|avg|about|of|by|is) (?:of |about |an? )?${THIN}|${THIN} ?(?:thick|deep|average|avg|all over|everywhere|throughout|pour|layer))`,
+);
+const BAG = /(?<![\d.,])(\d{2}) ?(kgs?|kilos?|lbs?|pounds?)(?: ?-?(?:bags?|sacks?))/;
+
+/** A pour of one depth over a floor of a size that was said. */
+function pourIn({ plain, room, areas }: Measured): ReadonlyMap<string, string> | undefined {
+  const area = areas[0] ?? room;
+  const [, before, behind] = EVEN_DEPTH.exec(plain) ?? [];
+  const depth = before ?? behind;
+  if (area === undefined || depth === undefined) return undefined;
+  const [, weight, unit] = BAG.exec(plain) ?? [];
+  return texts([
+    ['readings', `${/\d$/.test(depth) ? `${depth} in` : depth} all over`],
+    ['area', area],
+    ['bag', weight === undefined ? undefined : `${weight} ${unit?.startsWith('k') ? 'kg' : 'lb'}`],
+  ]);
+}
+
+const level: Builder = (given) => {
+  const { plain, room } = given;
   const [, straight, length] = OVER.exec(plain) ?? [];
   const dip = straight === undefined ? dipIn(plain) : undefined;
+  const pour = straight === undefined && dip === undefined && !HUMP.test(plain) ? pourIn(given) : undefined;
   const [bare, over] = [straight ?? dip?.gap, length ?? dip?.over];
   const gap = bare !== undefined && /\d$/.test(bare) ? `${bare} in` : bare;
   const floor = /concrete|slab/.test(plain)
@@ -298,6 +339,7 @@ const level: Builder = ({ plain, room }) => {
     : /plywood|osb|wood|subfloor|joist/.test(plain)
       ? 'wood'
       : undefined;
+  if (pour) return { command: 'prep level', optionTexts: new Map([...pour, ...texts([['floor', floor]])]) };
   const optionTexts = texts([
     ['readings', gap === undefined ? undefined : `${HUMP.test(plain) ? 'high ' : ''}${gap} over ${over}`],
     ['area', dip?.area ?? room],
@@ -374,12 +416,14 @@ const patch: Builder = ({ plain }) => {
 const moisture: Builder = ({ plain }) => {
   const found = meterReadings(plain);
   if (!found) return lacking('prep moisture', new Map(), 'moisture');
-  const { readings, method } = found;
+  const { readings, method, flooring, boards } = found;
   const floor = method === 'wood' ? 'wood' : 'concrete';
   const optionTexts = texts([
     ['readings', readings],
     ['method', method],
     ['floor', floor],
+    ['flooring', flooring],
+    ['boards', boards],
   ]);
   return { command: 'prep moisture', optionTexts };
 };
@@ -460,8 +504,8 @@ const BUILDERS: Readonly<Record<string, Builder>> = {
         };
   },
   'trim edges': edges,
-  'prep tearout': roomed('prep tearout', built),
-  'prep plan': roomed('prep plan', built),
+  'prep tearout': roomedOrSquare('prep tearout', built),
+  'prep plan': roomedOrSquare('prep plan', built),
   'prep squeaks': squeaks,
   'prep level': level,
   'prep moisture': moisture,

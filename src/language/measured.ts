@@ -7,7 +7,7 @@ import type { Preferences, Reading } from '../input/reading.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
 import { pairPattern, SIDE, TIMES } from '../input/rooms/room-text.ts';
 import { CLAIMED, type SentenceSheet, sentenceSheet } from '../input/trade-words.ts';
-import { builtInNote, cartonAreaNote, priceNote } from '../text/reader-text.ts';
+import { builtInNote, cartonAreaNote, padNote, priceNote } from '../text/reader-text.ts';
 import {
   findPairs,
   findRoomCounts,
@@ -102,11 +102,25 @@ const SQUARE_YARDS =
 /** “24 sq ft each”, beside a word for a box. */
 const EACH_COVERS =
   /(?<![\d.,$€£])(\d{1,2}(?:[.,]\d{1,3})?) ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot|m|met(?:er|re)s?)|sqft|sf|sqm|m2|m²) (?:each|apiece|ea)(?![a-z])/;
+const CENTS = /(?<![\d.,])(\d{2}) ?(?:cents?|c|¢)(?= ?(?:a |per |\/ ?)?(?:sq|sf|foot|ft))/gi;
+/** “2.79 sqft” beside a floor of some hundred: no floor is that small, and no price is meant to be said. */
+const PRICE_BY_SQUARE = /(?<![\d.,$€£])(\d[.,]\d{2}) ?(sq(?:uare)? ?(?:ft|feet|foot)|sqft|sf)(?![a-z])/gi;
+const BIG_AREA = /(?<![\d.,$€£])\d{2,5} ?(?:sq(?:uare)? ?(?:ft|feet|foot)|sqft|sf)(?![a-z])/i;
+const FOR_BOX = /(?<![a-z])(?:box|carton|pack|case)/i;
+
+/** Prices people write as plain numbers, with their signs. */
+function withSigns(text: string): string {
+  const cents = text.replace(CENTS, (_, amount: string) => `$0.${amount}/`);
+  return BIG_AREA.test(cents) && !FOR_BOX.test(cents)
+    ? cents.replace(PRICE_BY_SQUARE, (_, amount: string, unit: string) => `$${amount}/${unit}`)
+    : cents;
+}
 
 /** Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
-  const clean = normalize(text.replace(/(?<=\d) ?\* ?(?=\d)/g, ' x '), 'about', (got, right) => `${got} → ${right}`);
+  const signed = withSigns(text.replace(/(?<=\d) ?\* ?(?=\d)/g, ' x '));
+  const clean = normalize(signed, 'about', (got, right) => `${got} → ${right}`);
   const silent: Reading = { option: 'room', preferences, note: () => undefined };
   const measures = findMeasures(clean, silent);
   const { plain } = clean;
@@ -121,7 +135,8 @@ export function measured(text: string, preferences: Preferences): Measured {
     : parts.find((part) => /per carton|a box|per box|carton$|box$/.test(part) && !/[$€£]|usd|eur|gbp/.test(part));
   const counted = covers !== undefined && /^\d{1,2} per carton$/.test(covers);
   const priced = boxPrice?.[1] ?? boxPrice?.[2];
-  const price = priced === undefined ? priceIn(parts, plain, metric) : `${metric ? '€' : '$'}${priced} a carton`;
+  const alone = priced === undefined ? priceIn(parts, plain, metric) : `${markIn(plain, metric)}${priced} a carton`;
+  const price = alone === undefined ? undefined : withPad(alone, plain, notes);
   const marked = parts.some((part) => /[$€£]|usd|eur|gbp/.test(part));
   if (!marked && price !== undefined) notes.push(priceNote(price));
   const told = marked || price === undefined ? parts : [...parts, price];
@@ -231,6 +246,29 @@ function optional<Name extends string>(name: Name, value: string | undefined): {
   return (value === undefined ? {} : { [name]: value }) as { readonly [name in Name]?: string };
 }
 
+function markIn(plain: string, metric: boolean): string {
+  if (/(?<![a-z])(?:quid|gbp|sterling)(?![a-z])/.test(plain)) return '£';
+  return metric ? '€' : '$';
+}
+
+const PAD = '(?:underlay(?:ment)?|pad(?:ding)?|foam)';
+const SQUARE_UNIT = '(?:sq(?:uare)? ?(?:ft|feet|foot)|sqft|sf|foot|ft)';
+const PAD_PRICE = new RegExp(
+  `(?<![a-z])${PAD}(?:,? (?:is|at|for|costs?|runs?|adds?|another|about)){0,3} ?\\$?(?<behind>\\d\\.\\d{2}) ?(?:\\/|a|per)? ?${SQUARE_UNIT}|` +
+    `\\$ ?(?<ahead>\\d\\.\\d{2}) ?(?:\\/|a|per)? ?${SQUARE_UNIT} (?:for )?(?:the |an? )?${PAD}`,
+);
+const SQUARE_PRICE = /^([$€£]) ?(\d{1,2}(?:[.,]\d{1,2})?) ?(?:\/|per) ?(?:sq ft|sqft|sf)$/;
+
+/** The plank's price with the pad's beside it: both cover the floor. */
+function withPad(price: string, plain: string, notes: string[]): string {
+  const { behind, ahead } = PAD_PRICE.exec(plain)?.groups ?? {};
+  const pad = behind ?? ahead;
+  const [, mark, amount] = SQUARE_PRICE.exec(price) ?? [];
+  if (pad === undefined || amount === undefined || Number(amount) === Number(pad)) return price;
+  notes.push(padNote(`${mark}${amount}`, `${mark}${pad}`));
+  return `${mark}${(Number(amount) + Number(pad)).toFixed(2)}/sq ft`;
+}
+
 function priceIn(parts: readonly string[], plain: string, metric: boolean): string | undefined {
   const marked = parts.find((part) => /[$€£]|usd|eur|gbp/.test(part));
   // An amount by itself is a price per square foot if it is small enough.
@@ -242,7 +280,7 @@ function priceIn(parts: readonly string[], plain: string, metric: boolean): stri
     return `${(alone?.[0] ?? marked ?? '').trim()}/${metric ? 'm²' : 'sq ft'}`;
   }
   const square = OF_TRIM.test(plain) ? null : BARE_SQUARE_PRICE.exec(plain);
-  const mark = metric ? '€' : '$';
+  const mark = markIn(plain, metric);
   const each = EACH_PRICE.exec(plain)?.[1];
   if (each !== undefined && /(?<![a-z])(?:box|carton|pack|case)/.test(plain)) return `${mark}${each} a carton`;
   if (square) return `${mark}${square[1]}/${/m/.test((square[2] ?? '').replace('sq', '')) ? 'm²' : 'sq ft'}`;

@@ -112,7 +112,7 @@ export const BRIEF = {
   caution: (text: string) => `Caution: ${text}`,
   /** The ids are what people type. */
   more: (ids: readonly string[]) => `More: ${ids.join(', ')}`,
-  wrong: 'Not what you meant? Type wrong',
+  wrong: 'Not what you meant? Type “wrong”',
 } as const;
 
 export const HELP = {

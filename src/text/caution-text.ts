@@ -45,7 +45,7 @@ const IN_SHORT: Readonly<Record<string, string>> = {
   lifting: 'Carry heavy cartons in smaller loads; two people on stairs.',
   mould: `Mold over ${byUnits('10 sq ft', '1 m²')}, or sewage? Call a professional.`,
   tetanus: 'Puncture or dirty wound, tetanus shot over 5 years old? See a doctor.',
-  'nail-gun': 'Nail gun: sequential trigger; hose off to clear a jam.',
+  'nail-gun': 'Nail gun: use the sequential trigger, and unhook the hose to clear a jam.',
   'hidden-lines': 'Find cables, pipes and heating before you cut, screw or nail.',
 };
 

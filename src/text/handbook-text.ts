@@ -72,8 +72,14 @@ export const WORKED = {
   taper: (off: string, half: string) => `Taper the last row by ${off}, or split it: ${half} at each side.`,
   nosings: (count: number, sticks: number | undefined) =>
     sticks === undefined
-      ? `${count} nosings for ${count} steps: one an edge, the top landing’s included.`
+      ? `${count} nosings for ${count} steps: one per edge, the top landing included.`
       : `${count} nosings for ${count} steps, cut from ${sticks} sticks.`,
+  nailedSubfloor: (holds: boolean, panel: string, spacing: string, least: string) =>
+    holds
+      ? `Yes, ${panel} plywood on joists ${spacing} apart holds flooring nails; ${least} is the least.`
+      : `No: ${panel} on joists ${spacing} apart is too thin for nails. It takes ${least} of plywood in all.`,
+  stairs: (area: string, count: number) =>
+    `About ${area} of plank for ${count} steps, cuts included, and ${count} nosings.`,
   landlord: (years: number, least: number, most: number, left: number) => {
     const life = least === most ? `${most}` : `${least} to ${most}`;
     if (years >= most) return `Mostly no: at ${years} years, carpet is past the ${life} years it lasts.`;

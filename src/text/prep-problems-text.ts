@@ -104,7 +104,7 @@ export function notAStretch({ option, got }: Got): Problem {
 export function notMoisture(got: Got, fix?: string): Problem {
   return problem(
     got,
-    'Readings are figures with spaces between: wood in % moisture; concrete in lb (calcium chloride), % RH (probes in the slab) or % CM (carbide).',
+    'Type the readings as numbers, such as “10 11 12”: % for wood; for concrete lb (calcium chloride), % RH (probes in the slab) or % CM (carbide).',
     fix,
   );
 }

@@ -22,6 +22,12 @@ export const LEVEL = {
   headline: (flat: boolean, worst: string, rule: string, fill: string | undefined) =>
     `${flat ? 'Flat enough' : 'Not flat enough'}: ${worst}; the limit is ${rule}.${fill === undefined ? '' : ` ${fill}`}`,
   fill: ({ bags, one, litres }: Amount) => `To fill: ${bags} ${one ? 'bag' : 'bags'} (${litres}).`,
+  pourOf: (depth: string) => `${depth} all over`,
+  pourArea: `How large is the floor you pour over? For example ${byUnits('120 sq ft', '12 m²')}.`,
+  pourLine: (weight: string, pour: string, load: string) =>
+    `Bags of ${weight}; pour at most ${pour} at a time. It adds ${load}.`,
+  pourHeadline: ({ bags, one, litres }: Amount, area: string, depth: string) =>
+    `Buy ${bags} ${one ? 'bag' : 'bags'} for ${area} at ${depth}: ${litres}.`,
   noFill: ({ bags, one, litres }: Amount) =>
     `No filling needed; up to the line it would take ${bags} ${one ? 'bag' : 'bags'} (${litres}).`,
   range: (least: string, most: string) => `${least} to ${most}`,
@@ -159,12 +165,13 @@ export const MOISTURE = {
     'over-after-leak': (worst: string, limit: string) =>
       `${worst} is over the limit of ${limit} long after the leak; open it up and look for mold`,
     over: (worst: string, limit: string) => `${worst} is over the limit of ${limit}; dry it and measure again`,
-    apart: () => 'subfloor and flooring are too far apart in moisture',
+    apart: (below: string, flooring: string, most: string) =>
+      `the subfloor at ${below} and the flooring at ${flooring} are too far apart; ${most} points are allowed`,
     'too-few': (more: number, concrete: boolean) =>
       `${counted(more, concrete ? 'more test' : 'more reading')} needed for this area`,
   },
   readingsLine: (given: number, required: number, least: string, most: string) =>
-    `${counted(given, 'reading')}${least === most ? `, ${least}` : `, ${least} to ${most}`}; ${required} needed.`,
+    `${counted(given, 'reading')}${least === most ? `, ${least}` : `, ${least} to ${most}`}; ${required === 1 ? 'one is enough' : `${required} are needed`}.`,
   limitLine: (limit: string, source: string) => `Limit: ${limit} (${source}).`,
   title: 'Readings',
   method: 'Method',
@@ -183,12 +190,12 @@ export const MOISTURE = {
   stop: 'Too wet to wait for',
   plank: 'Your plank',
   plankOf: {
-    chloride: 'many makers allow 5 lb: if yours does, add it as limit',
-    rh: 'many makers allow 85% RH: if yours does, add it as limit',
+    chloride: 'many makers allow 5 lb: if yours does, add “limit: 5 lb”',
+    rh: 'many makers allow 85% RH: if yours does, add “limit: 85”',
   },
   plankLine: {
-    chloride: 'Many plank makers allow 5 lb: if yours does, add it as limit.',
-    rh: 'Many plank makers allow 85% RH: if yours does, add it as limit.',
+    chloride: 'Many plank makers allow 5 lb: if yours does, add “limit: 5 lb”.',
+    rh: 'Many plank makers allow 85% RH: if yours does, add “limit: 85”.',
   },
   also: 'Also',
   flooring: 'Flooring',

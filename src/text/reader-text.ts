@@ -22,6 +22,8 @@ export const ASK_FOR: Readonly<Record<string, string>> = {
 };
 
 export const READER = {
+  squareRoom: (side: string) =>
+    `Assuming one square room, ${side} a side; give each room’s length and width for its strips`,
   anyCount: (count: number) => `Assuming ${count} planks a box; the rows are the same with any number.`,
   /** The usual extra where planks run diagonally, as an option. */
   diagonalExtra: '15%',
@@ -278,6 +280,10 @@ export function byOptions(
     expected: `Read as an ask about ${topic}${read === '' ? '' : `: ${read}`}. Too much hangs on it to take it from a sentence: ${missing.length > 0 ? `fill in its form, or type it with its options. Still needed: ${missing.join('; ')}.` : 'check this line, and type it.'}`,
     fix,
   };
+}
+
+export function padNote(plank: string, pad: string): string {
+  return `Assuming ${plank} for the plank plus ${pad} for the pad, per sq ft`;
 }
 
 export function readAsCommand(command: string, what: string): string {

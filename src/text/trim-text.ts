@@ -18,10 +18,10 @@ export function trimHeadline(
 export const TRIM = {
   title: 'What to buy',
   lengthLine: (length: string, rooms: number, openings: number) =>
-    `${length} of trim in ${counted(rooms, 'room')}${openings === 0 ? '' : `, not counting ${counted(openings, 'opening')}`}.`,
+    `${length} of trim in ${counted(rooms, 'room')}${openings === 0 ? '' : `, ${counted(openings, 'door or opening', 'doors or openings')} left out`}.`,
   sureLine: (proven: boolean, priced: boolean) =>
     proven
-      ? `Proven: no other way to cut it ${priced ? 'costs less' : 'uses less'}.`
+      ? `Proven: with no joint along a wall, no other way to cut it ${priced ? 'costs less' : 'uses less'}.`
       : `A ${priced ? 'cheaper' : 'shorter'} way to cut it may exist; see “buy”.`,
   glueLine: (pieces: readonly string[]) => `Glue up first: ${pieces.join(', ')}, too short to nail.`,
   sticks: 'Sticks to buy',

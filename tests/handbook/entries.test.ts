@@ -52,6 +52,16 @@ describe('the handbook', () => {
     expect(ENTRIES.filter(({ title }) => title.length > 45).map(({ title }) => title)).toEqual([]);
   });
 
+  it('has one figure of each id', () => {
+    const folder = new URL('../../src/figures/', import.meta.url);
+    const ids = readdirSync(folder)
+      .filter((name) => name.startsWith('handbook-'))
+      .flatMap((name) =>
+        [...readFileSync(new URL(name, folder), 'utf8').matchAll(/\bid: '([a-z0-9-]+)'/g)].map(([, id]) => id),
+      );
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+
   it('leaves no figure unused', () => {
     const used = new Set(texts.flatMap(({ text }) => [...text.matchAll(/\{([a-z0-9-]+)\}/g)].map(([, id]) => id)));
     expect([...QUOTED.keys()].filter((id) => !used.has(id))).toEqual([]);
@@ -97,6 +107,10 @@ describe('an entry that works with the message', () => {
     ['last-row', 'room 3.6 m wide, planks 180 mm', /168 mm.*174 mm/],
     // A whole row of w and a strip of 1 give two rows of (w + 1) / 2, by hand.
     ['last-row', 'the last row comes out 1 inch wide', /half a plank’s width plus 1\/2"/],
+    // Five square feet a step, by hand: a tread of 10 in and a riser of 7 1/2 at 36 in with 15 % more: 5.03.
+    ['stairs-amount', '13 steps in plank', /65 sq ft.*13 nosings/],
+    ['nailed-subfloor', '1/2 inch plywood, joists 24 apart', /^No: 1\/2".*2'.*7\/8"/],
+    ['nailed-subfloor', '3/4 in plywood on joists 16 in apart', /^Yes, 3\/4"/],
     ['maker-figures', 'what is the dent rating', /look for “indentation” on the carton/],
     ['stagger', 'my planks are 8 in wide', /^At least 6".*8" wide.*8 to 12 in/],
     ['stagger', 'planks 48 inches long', /16"/],

@@ -69,6 +69,39 @@ describe('a sentence', () => {
     expect({ command, ...Object.fromEntries(optionTexts) }).toEqual({ command: 'prep patch', ...options });
   });
 
+  it.each([
+    ['subfloor reads 15, 14, 10 percent, ok for laminate?', { readings: '15 14 10', floor: 'wood' }],
+    ['i got 12 at the door and 17 by the window on the osb', { readings: '12 17', floor: 'wood' }],
+    ['subfloor was 14% last week and 12% now', { readings: '12', floor: 'wood' }],
+    [
+      'plywood moisture 12% and solid oak 3 1/4 in boards 6%, ok to nail',
+      { readings: '12', floor: 'wood', flooring: '6 %', boards: 'wide' },
+    ],
+    ['ply 11, 12, 10, oak boards 8, 8, 9', { readings: '11 12 10', floor: 'wood', flooring: '8 %' }],
+    ['wood at 11 percent, house at 45 percent humidity', { readings: '11', floor: 'wood' }],
+  ])('%s gives every reading that may say to wait', (line, options) => {
+    const { method, ...given } = Object.fromEntries(framed('prep moisture', line).optionTexts);
+    expect({ method, given }).toEqual({ method: 'wood', given: options });
+  });
+
+  it.each([
+    ['leveler for 120 sq ft at 1/8, how many bags', { readings: '1/8 in all over', area: '120 sq ft' }],
+    ['compound for 18 m2 at 5mm, 20 kg bags', { readings: '5mm all over', area: '18 m2', bag: '20 kg' }],
+  ])('%s is a pour of one depth', (line, options) => {
+    expect(Object.fromEntries(framed('prep level', line).optionTexts)).toEqual(options);
+  });
+
+  it('takes sticks by the meter', () => {
+    const line = 'skirting for 4.2 x 3.6 m, comes in 2.4m lengths';
+    expect(framed('trim list', line).optionTexts.get('stock')).toBe('2.4 m');
+  });
+
+  it('adds what the pad costs to what the plank costs', () => {
+    const { optionTexts, assumed } = framed('floor estimate', 'lvp 2.79 sqft and pad 50 cents sqft for 400 sq ft');
+    expect(optionTexts.get('price')).toBe('$3.29/sq ft');
+    expect(assumed).toContainEqual(expect.stringContaining('$0.50 for the pad'));
+  });
+
   it.each(['what 2x10 joists go under a patch', 'do i put 2x4 blocks below the patch'])('%s has no size', (line) => {
     expect(framed('prep patch', line).missing?.option).toBe('damage');
   });
