@@ -99,13 +99,8 @@ interface PatchAsk {
   readonly found: Found;
 }
 
-interface Place {
-  readonly left: Length;
-  readonly bottom: Length;
-}
-
 /** u runs across the joists, v along them. */
-function uvOf({ damage, joists }: PatchAsk, { left, bottom }: Place): Rect {
+function uvOf({ damage, joists }: PatchAsk, { left, bottom }: NonNullable<ParsedDamage['place']>): Rect {
   const [x0, y0, x1, y1] = [left, bottom, left + damage.across, bottom + damage.up];
   return joists === 'up' ? { u0: x0, v0: y0, u1: x1, v1: y1 } : { u0: y0, v0: x0, u1: y1, v1: x1 };
 }

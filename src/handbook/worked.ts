@@ -2,8 +2,9 @@
 
 import { QUOTED } from '../figures/all-figures.ts';
 import { sayCut, sayLength } from '../input/format.ts';
+import { lengthsIn } from '../input/parse-length.ts';
 import { WORKED } from '../text/handbook-text.ts';
-import { feet, inches, type Length, millimetres, TICKS_PER_INCH, ticks } from '../units/length.ts';
+import { feet, inches, type Length, millimetres, ticks } from '../units/length.ts';
 
 export interface Worked {
   readonly lead: string;
@@ -39,41 +40,6 @@ function figure(id: string, metric: boolean): string {
 /** In inches alone, as a part of a plank or an opening is measured. */
 function cut(length: Length, metric: boolean): string {
   return sayCut(length, { units: metric ? 'metric' : 'imperial', decimal: '.' });
-}
-
-const LENGTH =
-  /(?<![\d./,$-])(\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,4})?) ?(mm|cm|"|in(?:ch(?:es)?)?|'|ft|feet|foot|m(?![a-z]))?(?![\d%/])/g;
-
-const FEET_AND_INCHES =
-  /(?<!\d)(\d{1,2}) ?(?:'|ft|feet) ?(\d{1,2}(?:[ -]\d{1,2}\/\d{1,2})?) ?(?:"|in(?:ch(?:es)?)?(?![a-z]))/g;
-
-/** By the first letters of the unit. */
-const UNITS: readonly (readonly [RegExp, number])[] = [
-  [/^mm$/, 1 / 25.4],
-  [/^cm$/, 1 / 2.54],
-  [/^m$/, 1 / 0.0254],
-  [/^(?:'|f)/, 12],
-];
-
-/** Lengths, each with its unit as written; without one they are inches, or millimeters for metric users. */
-function lengthsIn(text: string, metric: boolean): readonly { readonly length: Length; readonly unit: string }[] {
-  const whole = text.replace(
-    FEET_AND_INCHES,
-    (_, foot: string, inch: string) => `${Number(foot) * 12 + (numberIn(inch) ?? 0)}"`,
-  );
-  return [...whole.matchAll(LENGTH)].flatMap(({ 1: figure = '', 2: unit = '' }) => {
-    const value = numberIn(figure);
-    if (value === undefined) return [];
-    const factor = UNITS.find(([name]) => name.test(unit))?.[1] ?? (unit === '' && metric ? 1 / 25.4 : 1);
-    return [{ length: ticks(Math.round(value * factor * TICKS_PER_INCH)), unit }];
-  });
-}
-
-function numberIn(figure: string): number | undefined {
-  const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(figure);
-  if (!mixed) return Number(figure);
-  const [, whole = '0', top = '0', bottom = '1'] = mixed;
-  return Number(bottom) === 0 ? undefined : Number(whole) + Number(top) / Number(bottom);
 }
 
 function plus(one: Length, other: Length): Length {
@@ -372,7 +338,7 @@ const nailedSubfloor: Worker = (text, metric) => {
   if (least === undefined) return undefined;
   const holds = panel >= least;
   return {
-    lead: WORKED.nailedSubfloor(holds, say(panel, metric), say(spacing, metric), say(least, metric)),
+    lead: WORKED.nailedSubfloor(holds, cut(panel, metric), cut(spacing, metric), cut(least, metric)),
     values: { panel, spacing, least },
   };
 };

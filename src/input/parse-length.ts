@@ -13,7 +13,7 @@ import {
   tooLong,
   typedExample,
 } from '../text/length-problems-text.ts';
-import { type Length, ticks } from '../units/length.ts';
+import { type Length, TICKS_PER_INCH, ticks } from '../units/length.ts';
 import { sayLength } from './format.ts';
 import {
   type Doubt,
@@ -307,4 +307,44 @@ function inSmallerUnit(quantity: Quantity, bare: LengthUnit): string | undefined
   const unit: LengthUnit = unitsOf(bare) === 'metric' ? 'mm' : 'in';
   const fits = quantity.power === 0 && quantity.top * UNITS[unit].ticks <= MOST_TICKS * quantity.bottom;
   return fits && unit !== bare ? `${quantity.typed} ${unit}` : undefined;
+}
+
+// Lengths scattered in a sentence.
+
+const LOOSE_LENGTH =
+  /(?<![\d./,$-])(\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,4})?) ?(mm|cm|"|in(?:ch(?:es)?)?|'|ft|feet|foot|m(?![a-z]))?(?![\d%/])/g;
+
+const FEET_AND_INCHES =
+  /(?<!\d)(\d{1,2}) ?(?:'|ft|feet) ?(\d{1,2}(?:[ -]\d{1,2}\/\d{1,2})?) ?(?:"|in(?:ch(?:es)?)?(?![a-z]))/g;
+
+/** By the first letters of the unit. */
+const INCHES_PER: readonly (readonly [RegExp, number])[] = [
+  [/^mm$/, 1 / 25.4],
+  [/^cm$/, 1 / 2.54],
+  [/^m$/, 1 / 0.0254],
+  [/^(?:'|f)/, 12],
+];
+
+/** All lengths of a sentence, each with its unit as written; without one they are inches, or millimeters for metric users. */
+export function lengthsIn(
+  text: string,
+  metric: boolean,
+): readonly { readonly length: Length; readonly unit: string }[] {
+  const whole = text.replace(
+    FEET_AND_INCHES,
+    (_, foot: string, inch: string) => `${Number(foot) * 12 + (numberIn(inch) ?? 0)}"`,
+  );
+  return [...whole.matchAll(LOOSE_LENGTH)].flatMap(({ 1: figure = '', 2: unit = '' }) => {
+    const value = numberIn(figure);
+    if (value === undefined) return [];
+    const factor = INCHES_PER.find(([name]) => name.test(unit))?.[1] ?? (unit === '' && metric ? 1 / 25.4 : 1);
+    return [{ length: ticks(Math.round(value * factor * TICKS_PER_INCH)), unit }];
+  });
+}
+
+function numberIn(figure: string): number | undefined {
+  const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/.exec(figure);
+  if (!mixed) return Number(figure);
+  const [, whole = '0', top = '0', bottom = '1'] = mixed;
+  return Number(bottom) === 0 ? undefined : Number(whole) + Number(top) / Number(bottom);
 }

@@ -109,7 +109,7 @@ describe('an entry that works with the message', () => {
     ['last-row', 'the last row comes out 1 inch wide', /half a plank’s width plus 1\/2"/],
     // Five square feet a step, by hand: a tread of 10 in and a riser of 7 1/2 at 36 in with 15 % more: 5.03.
     ['stairs-amount', '13 steps in plank', /65 sq ft.*13 nosings/],
-    ['nailed-subfloor', '1/2 inch plywood, joists 24 apart', /^No: 1\/2".*2'.*7\/8"/],
+    ['nailed-subfloor', '1/2 inch plywood, joists 24 apart', /^No: 1\/2".*24".*7\/8"/],
     ['nailed-subfloor', '3/4 in plywood on joists 16 in apart', /^Yes, 3\/4"/],
     ['maker-figures', 'what is the dent rating', /look for “indentation” on the carton/],
     ['stagger', 'my planks are 8 in wide', /^At least 6".*8" wide.*8 to 12 in/],
