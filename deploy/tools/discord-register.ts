@@ -1,7 +1,7 @@
 /** Registers the commands in Discord's menus, everywhere or in one server; with --dry-run it only tells what would change. */
 
 import { commands } from '../../commands/all.ts';
-import { differenceOf, register, registered, registeredThere, wantedIn } from '../../src/platforms/discord/register.ts';
+import { differenceOf, register, registered, registeredThere, wantedIn } from '../../src/platforms/discord/menu.ts';
 import { restOf } from '../../src/platforms/discord/start.ts';
 import { readConfig } from '../../src/server/config.ts';
 

@@ -114,7 +114,11 @@ export async function forgetAnswers(kept: KeyValueStore, account: string): Promi
     await kept.delete(`answer:${id}`);
   }
   await kept.delete(`answers:${account}`);
+  await kept.delete(threadsKey(account));
 }
+
+/** Where a platform keeps the threads that it opened for the projects of an account. */
+export const threadsKey = (account: string): string => `threads:${account}`;
 
 /** Latest last. */
 async function answersOf(kept: KeyValueStore, account: string): Promise<readonly string[]> {

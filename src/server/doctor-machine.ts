@@ -165,12 +165,23 @@ export function discordFindings(discord: Config['discord']): readonly Finding[] 
   return findings.length > 0 ? findings : [ok(about, `the token looks right; ${how}`)];
 }
 
-/** The link that adds the bot to a server. It requests no permissions, because the bot only replies to interactions. */
+/** What the bot asks for in a server, by the bits that Discord's documents give; without any of them it still answers commands. */
+const PERMISSIONS = {
+  viewChannel: 1n << 10n,
+  sendMessages: 1n << 11n,
+  attachFiles: 1n << 15n,
+  createPrivateThreads: 1n << 36n,
+  sendMessagesInThreads: 1n << 38n,
+  sendPolls: 1n << 49n,
+  pinMessages: 1n << 51n,
+};
+
+/** The link that adds the bot to a server. */
 export function inviteLink(application: string): string {
   const link = new URL('https://discord.com/oauth2/authorize');
   link.searchParams.set('client_id', application);
   link.searchParams.set('scope', 'bot applications.commands');
-  link.searchParams.set('permissions', '0');
+  link.searchParams.set('permissions', String(Object.values(PERMISSIONS).reduce((all, one) => all | one)));
   return link.href;
 }
 

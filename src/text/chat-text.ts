@@ -45,7 +45,30 @@ export const CHAT = {
   crowdedHere: 'I’ve posted a lot in this channel just now. Try again in a minute.',
   away: 'Take this answer back',
   notYours: 'Only the person who asked, or a moderator, can take it back.',
+  thread: 'Open a thread for it',
+  /** `where`: a mention of the thread. */
+  inThread: (where: string) =>
+    `It has a thread now: ${where}. Invite whoever helps; the pinned summary stays up to date.`,
+  notPinned: (where: string) =>
+    `It has a thread now: ${where}. I may not pin there, so the summary is its first message.`,
+  noThread: 'Discord didn’t let me open a thread here. Try it in a text channel where I may create private threads.',
+  noSummary: 'This isn’t the project you’re in any more. Open it first, then its thread.',
+  living: 'This summary changes as the project does.',
+  inStore: 'In the store',
+  bought: 'Bought',
+  nextThings: 'More things',
+  rowByRow: 'Row by row',
+  /** `row`: its number, and to what width it is ripped. */
+  rowOf: (row: string, room?: string) => `Row ${row}${room === undefined ? '' : ` in ${room}`}`,
+  wholePlanks: (count: string) => `${count} whole`,
+  rowsToGo: (left: number) => `${left} ${left === 1 ? 'row' : 'rows'} to go`,
+  rowDone: 'Done, next row',
+  lastRowDone: 'Done, that’s the last',
+  brokeOne: 'Broke one',
+  fromSpare: (broke: number) =>
+    `${broke} broken: cut ${broke === 1 ? 'it' : 'them'} again from spare planks; the plan stays.`,
   poll: 'Ask the channel',
+  noPoll: 'Discord didn’t let me start a poll here. Ask a moderator whether polls are allowed.',
   pollQuestion: 'Which floor?',
   /** What people call the list they work from, by the kind of data. */
   sheets: { floor: 'Laying guide', trim: 'Cut list', patch: 'Cut list', plan: 'Every step' } as Readonly<

@@ -104,6 +104,7 @@ export const ROOMS: Readonly<Record<string, Allowed>> = {
       '@discordjs/rest',
       'discord-api-types',
       'discord-interactions',
+      'zod',
       'undici',
       'node:*',
     ],

@@ -6,7 +6,7 @@ import { type PayloadKind, payloadFlaws } from './payload-flaws.ts';
 
 /** One request that came. */
 export interface Captured {
-  readonly kind: PayloadKind | 'read' | 'delete' | 'direct' | 'typing' | 'take away';
+  readonly kind: PayloadKind | 'read' | 'delete' | 'direct' | 'typing' | 'take away' | 'pin' | 'member';
   readonly method: string;
   readonly path: string;
   readonly body: unknown;
@@ -16,7 +16,7 @@ export interface Captured {
 }
 
 /** Requests with something that people see. */
-const PAYLOADS: readonly PayloadKind[] = ['callback', 'edit', 'follow-up', 'command', 'post', 'change'];
+const PAYLOADS: readonly PayloadKind[] = ['callback', 'edit', 'follow-up', 'command', 'post', 'change', 'thread'];
 
 /** How a request is refused. */
 export interface Refusal {
@@ -104,7 +104,8 @@ export function fakeRest({ check: checked, keep }: RestTerms): FakeRest {
         : { status: 204 };
     }
     if (one.kind === 'direct') return { status: 200, json: { id: '501', type: 1 } };
-    if (one.kind === 'typing' || one.kind === 'take away') return { status: 204 };
+    if (['typing', 'take away', 'pin', 'member'].includes(one.kind)) return { status: 204 };
+    if (one.kind === 'thread') return { status: 201, json: { id: newId(), type: 12 } };
     if (one.kind === 'post' || one.kind === 'change') {
       const made = messageOf(one.body);
       return { status: 200, json: one.kind === 'post' ? made : { ...Object(made), id: parts.at(-1) } };
@@ -189,6 +190,9 @@ function kindOf(method: string, path: string): Captured['kind'] | undefined {
   if (method === 'POST' && /^\/webhooks\/\d+\/[^/]+$/.test(path)) return 'follow-up';
   if (method === 'POST' && path === '/users/@me/channels') return 'direct';
   if (method === 'POST' && /^\/channels\/\d+\/typing$/.test(path)) return 'typing';
+  if (method === 'POST' && /^\/channels\/\d+\/threads$/.test(path)) return 'thread';
+  if (method === 'PUT' && /^\/channels\/\d+\/(?:messages\/)?pins\/\d+$/.test(path)) return 'pin';
+  if (method === 'PUT' && /^\/channels\/\d+\/thread-members\/\d+$/.test(path)) return 'member';
   if (method === 'POST' && /^\/channels\/\d+\/messages$/.test(path)) return 'post';
   if (method === 'PATCH' && /^\/channels\/\d+\/messages\/\d+$/.test(path)) return 'change';
   if (method === 'DELETE' && /^\/webhooks\/\d+\/[^/]+\/messages\/@original$/.test(path)) return 'take away';

@@ -2,7 +2,7 @@
 
 import { field, list } from './json-field.ts';
 
-export type PayloadKind = 'callback' | 'edit' | 'follow-up' | 'command' | 'post' | 'change';
+export type PayloadKind = 'callback' | 'edit' | 'follow-up' | 'command' | 'post' | 'change' | 'thread';
 
 const V2 = 1 << 15;
 
@@ -21,6 +21,7 @@ const spec = (await import(SPEC)) as Readonly<Record<string, Schema>>;
 export function payloadFlaws(kind: PayloadKind, body: unknown, files: readonly string[] = []): readonly string[] {
   const result = schemaOf(kind, body).safeParse(body);
   const schema = result.success ? [] : [`schema: ${JSON.stringify(result.error?.issues.slice(0, 2)).slice(0, 400)}`];
+  if (kind === 'thread') return schema;
   return [...schema, ...(kind === 'command' ? commandFlaws(body) : messageFlaws(kind, body, files))];
 }
 
@@ -34,6 +35,7 @@ function schemaOf(kind: PayloadKind, body: unknown): Schema {
 function schemaName(kind: PayloadKind, type: unknown): string {
   if (kind === 'edit') return 'IncomingWebhookUpdateRequestPartialSchema';
   if (kind === 'follow-up') return 'IncomingWebhookRequestPartialSchema';
+  if (kind === 'thread') return 'CreateTextThreadWithoutMessageRequestSchema';
   if (kind === 'post') return 'MessageCreateRequestSchema';
   if (kind === 'change') return 'MessageEditRequestPartialSchema';
   if (kind === 'command') return 'ApplicationCommandCreateRequestSchema';

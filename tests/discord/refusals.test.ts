@@ -128,7 +128,7 @@ const WAYS: readonly Way[] = [
     SHOW,
     ({ kind, token, body }, wanted) =>
       kind === 'follow-up' && token === wanted && (Number(field(body, 'flags')) & 64) === 0,
-    async (bot) => press(controlOf(await answered(bot), SHOW).id, { message: snowflake() }),
+    async (bot) => choose(controlOf(await answered(bot), SHOW), { message: snowflake() }),
   ),
   interactionWay('the message menu', first, async () => menu(SENTENCE)),
   interactionWay('a form', first, async () => fill('form::floor planks', GIVEN)),

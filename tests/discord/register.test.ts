@@ -6,15 +6,15 @@ import { commands } from '../../commands/all.ts';
 import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';
 import { slashOf } from '../../src/platforms/discord/interaction.ts';
 import { COMMAND_CHARACTERS } from '../../src/platforms/discord/limits.ts';
-import { MENU } from '../../src/platforms/discord/menu.ts';
 import {
   charactersOf,
   differenceOf,
+  MENU,
   register,
   registered,
   registeredThere,
   wantedIn,
-} from '../../src/platforms/discord/register.ts';
+} from '../../src/platforms/discord/menu.ts';
 import { restOf } from '../../src/platforms/discord/start.ts';
 import { APPLICATION } from './interactions.ts';
 import { field, list } from './json-field.ts';

@@ -5,6 +5,7 @@ import { createServer, type Server } from 'node:http';
 import { type AddressInfo, createServer as createRawServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { PermissionFlagsBits as May } from 'discord-api-types/v10';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/server/config.ts';
 import { type DoctorTerms, findings, onlineFindings } from '../../src/server/doctor.ts';
@@ -21,6 +22,17 @@ import {
   portFinding,
   slackFindings,
 } from '../../src/server/doctor-machine.ts';
+
+/** As Discord's own types have them. */
+const PERMISSIONS = [
+  May.ViewChannel,
+  May.SendMessages,
+  May.AttachFiles,
+  May.CreatePrivateThreads,
+  May.SendMessagesInThreads,
+  May.SendPolls,
+  May.PinMessages,
+].reduce((all, one) => all | one);
 
 const folder = mkdtempSync(join(tmpdir(), 'floorhand-doctor-'));
 const servers: Server[] = [];
@@ -73,7 +85,7 @@ describe('all together', () => {
     });
     expect(bad(found)).toEqual([]);
     expect(about(found, 'Invite link')[0]?.said).toBe(
-      `https://discord.com/oauth2/authorize?client_id=${ID}&scope=bot+applications.commands&permissions=0`,
+      `https://discord.com/oauth2/authorize?client_id=${ID}&scope=bot+applications.commands&permissions=${PERMISSIONS}`,
     );
     expect(about(found, 'Slack')[0]?.said).toContain('deploy/slack-manifest-http.yaml');
     const text = JSON.stringify(found) + findingsText(found);
@@ -193,7 +205,7 @@ describe('tokens', () => {
     expect(applicationOf({ ...none, token: 'none' })).toBe('');
     const link = new URL(inviteLink(ID));
     expect(link.searchParams.get('scope')?.split(' ')).toEqual(['bot', 'applications.commands']);
-    expect(link.searchParams.get('permissions')).toBe('0');
+    expect(link.searchParams.get('permissions')).toBe(String(PERMISSIONS));
   });
 
   const slack = (given: Readonly<Record<string, string>>, lacks: readonly string[] = [], key?: string) =>

@@ -1,9 +1,7 @@
 /** The buttons and selects under an answer, and under an ask that could not be read. */
 
 import {
-  type APIActionRowComponent,
   type APIButtonComponentWithCustomId,
-  type APIComponentInMessageActionRow,
   type APISelectMenuOption,
   ButtonStyle,
   ComponentType,
@@ -11,13 +9,13 @@ import {
 import { sectionOffers } from '../../chat/brief.ts';
 import type { Command, ReplyWithForm } from '../../chat/command.ts';
 import { commandNamed, type Field, formFields } from '../../chat/form.ts';
-import { type Choices, comparedPlanks, type Offered, offersOf } from '../../chat/offers.ts';
+import { type Choices, type Offered, offersOf } from '../../chat/offers.ts';
 import { type Action, SECTIONS, type SectionId } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { WRONG } from '../../text/reader-text.ts';
 import { PROGRESS } from '../../text/sheets-text.ts';
 import { SHOPPING } from '../../text/shopping-text.ts';
-import { label } from './escape.ts';
+import { type CardName, hasRows, pollOf } from './cards.ts';
 import { customId, type Verb } from './interaction.ts';
 import {
   BUTTON_LABEL,
@@ -29,14 +27,13 @@ import {
   SELECT_PLACEHOLDER,
   SELECT_TEXT,
 } from './limits.ts';
+import { type ButtonRow, label } from './page.ts';
 import { briefHeight, planInBrief } from './render.ts';
-
-export type ButtonRow = APIActionRowComponent<APIComponentInMessageActionRow>;
 
 /** Which part of an answer a message shows. */
 export interface View {
   /** A section, all of them, the answer in short, or that with the list of its details. */
-  readonly opened: SectionId | 'more' | 'brief' | 'change';
+  readonly opened: SectionId | 'more' | 'brief' | 'change' | CardName;
   /** From 0. */
   readonly part: number;
   readonly parts: number;
@@ -123,6 +120,7 @@ function controlsOf(reply: ReplyWithForm, offering: Offering): readonly Control[
   const named = (wanted: (id: string) => boolean): readonly Control[] =>
     sections.filter(({ rest = '' }) => wanted(rest));
   const { asks, choices } = offersOf(reply);
+  const ticks = reply.actions.some(({ among }) => among === SHOPPING.among) && reply.data.kind === 'shopping';
   const asked = ({ place, action }: Offered): Control => ({ verb: 'ask', said: action.label, rest: String(place) });
   const undone = asks.filter(({ action }) => action.ask === 'project undo');
   const others = asks.filter((one) => !undone.includes(one));
@@ -137,19 +135,24 @@ function controlsOf(reply: ReplyWithForm, offering: Offering): readonly Control[
     ...(asksPlank ? [{ verb: 'mine', said: CHAT.mine } as const] : []),
     ...(own || asksPlank ? [{ verb: 'put', said: CHAT.ownPlank, rest: 'plank' } as const] : []),
     ...undone.map(asked),
+    ...(!shown && ticks ? [{ verb: 'open', said: CHAT.inStore, rest: 'store' } as const] : []),
     ...named((id) => WORK.includes(id)).slice(0, 1),
     ...(reply.understood ? [{ verb: 'wrong', said: WRONG.label } as const] : []),
     ...named((id) => id === 'safety'),
     ...(shown ? [] : others.slice(0, 1).map(asked)),
     ...(public_ ? [{ verb: 'show', said: CHAT.show } as const] : []),
     ...(shown ? others : others.slice(1)).map(asked),
+    ...(hasRows(reply) ? [{ verb: 'open', said: CHAT.rowByRow, rest: 'row' } as const] : []),
     ...choices.flatMap(({ offered }) => offered.map(asked)),
     ...named((id) => WORK.includes(id)).slice(1),
     ...named((id) => !WORK.includes(id) && id !== 'safety'),
     ...(sections.length > 2 ? [{ verb: 'open', said: CHAT.everything, rest: 'more' } as const] : []),
+    ...(showable && reply.data.kind === 'project' && 'name' in reply.data
+      ? [{ verb: 'thread', said: CHAT.thread } as const]
+      : []),
     ...(showable ? [{ verb: 'send', said: CHAT.send } as const] : []),
     ...(shown ? [{ verb: 'away', said: CHAT.away } as const] : []),
-    ...(comparedPlanks(reply) ? [{ verb: 'poll', said: CHAT.poll } as const] : []),
+    ...(pollOf(reply) ? [{ verb: 'poll', said: CHAT.poll } as const] : []),
   ];
 }
 

@@ -13,7 +13,6 @@ import { type Field, formFields, formGiven } from '../../chat/form.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
-import { escapedMarkdown, label } from './escape.ts';
 import { refused, tellFault } from './fault.ts';
 import { type Came, customId } from './interaction.ts';
 import {
@@ -27,6 +26,7 @@ import {
   SELECT_OPTIONS,
   SELECT_TEXT,
 } from './limits.ts';
+import { escapedMarkdown, label } from './page.ts';
 import type { DiscordContext, Outgoing } from './types.ts';
 
 /** A form of a command. `first`: the options wanted, before any other; `only` leaves out the rest. `id` is that of the kept draft. */

@@ -153,6 +153,9 @@ export const VERBS = [
   'recent',
   'away',
   'mine',
+  'buy',
+  'broke',
+  'thread',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 

@@ -14,9 +14,8 @@ import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { FILES } from '../../text/sheets-text.ts';
 import { Unworked } from '../../workers/queue.ts';
-import { escapedMarkdown } from './escape.ts';
 import { REQUEST_BYTES } from './limits.ts';
-import type { DiscordMessage, OutFile } from './page.ts';
+import { type DiscordMessage, escapedMarkdown, type OutFile } from './page.ts';
 import { planInBrief } from './render.ts';
 import type { Outgoing } from './types.ts';
 

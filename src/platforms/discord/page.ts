@@ -1,11 +1,15 @@
 /** Messages as they are built: texts, pictures and files packed into as few messages as Discord's limits let. */
 
-import { type APIComponentInContainer, ComponentType } from 'discord-api-types/v10';
-import { tableLines } from '../../chat/files.ts';
+import {
+  type APIActionRowComponent,
+  type APIComponentInContainer,
+  type APIComponentInMessageActionRow,
+  ComponentType,
+} from 'discord-api-types/v10';
+import { oneLine, tableLines } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type FileForm, type Result } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
-import { escapedMarkdown, label, verbatim } from './escape.ts';
 import { ALT_TEXT, MESSAGE_BYTES, MESSAGE_FILES, MESSAGE_TEXT } from './limits.ts';
 
 /** A file of a message: a drawing, rasterised when it is sent, or one made of the answer's data then, or text. */
@@ -18,6 +22,9 @@ export type OutFile =
     }
   | { readonly name: string; readonly title: string; readonly alt: string; readonly drawing: Drawing }
   | { readonly name: string; readonly text: string };
+
+/** A row of buttons, or a list. */
+export type ButtonRow = APIActionRowComponent<APIComponentInMessageActionRow>;
 
 /** One message. */
 export interface DiscordMessage {
@@ -224,4 +231,41 @@ function spaced(line: string): string {
     .split(/( +)/)
     .map((part) => (/^ *$/.test(part) ? part : verbatim(part)))
     .join('');
+}
+
+// Text on its way into Discord's Markdown: nothing in it pings, links, formats or looks like a message of somebody
+// else.
+
+/** Holds a mention apart and is not seen. */
+const APART = '\u200b';
+
+/** One line of plain text in Markdown. */
+export function escapedMarkdown(text: string): string {
+  return oneLine(text)
+    .replace(/[\\*_~`|<[\]]/g, '\\$&')
+    .replace(/^[#>+-]/, '\\$&')
+    .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2')
+    .replaceAll('://', ':\\//')
+    .replaceAll('@', `@${APART}`);
+}
+
+/** One line inside a code span or a code block, where only backticks mean anything. */
+export function verbatim(text: string): string {
+  return oneLine(text).replaceAll('`', 'ˋ').replaceAll('@', `@${APART}`);
+}
+
+/** A code span; empty text has no code span of its own. */
+export function code(text: string): string {
+  // A backslash must not be taken for the escape of the closing mark.
+  const line = verbatim(text).replace(/\\$/, '\\ ');
+  return line === '' ? '' : `\`${line}\``;
+}
+
+/** Plain text where no Markdown is read (labels, poll answers, placeholders), at most `most` characters. */
+export function label(text: string, most: number): string {
+  const line = oneLine(text).replaceAll('@', `@${APART}`);
+  if (line.length <= most) return line;
+  const cut = line.slice(0, most - 1);
+  // Half a surrogate pair is no text.
+  return `${/[\ud800-\udbff]$/.test(cut) ? cut.slice(0, -1) : cut}…`;
 }

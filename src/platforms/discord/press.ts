@@ -2,22 +2,23 @@
 
 import { type APIMessageComponentInteraction, ComponentType, PermissionFlagsBits } from 'discord-api-types/v10';
 import type { Form } from '../../chat/command.ts';
+import { formRequest } from '../../chat/command-line.ts';
 import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';
-import { comparedPlanks } from '../../chat/offers.ts';
 import { type KeptAnswer, mintId } from '../../chat/saved-replies.ts';
 import { type Reply, SECTIONS } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';
 import { lookUpPress, type PressKind } from '../session.ts';
 import { answerRowsOf, type View } from './buttons.ts';
-import { label } from './escape.ts';
+import { pollOf, restAsked, workCard } from './cards.ts';
 import { drawnFor, inTime, refused, tellUnlessOutage } from './fault.ts';
-import { modalOf, openForm, sayGone, wordOf } from './forms.ts';
+import { modalOf, openForm, sayGone, sayTo, wordOf } from './forms.ts';
 import { type Came, customId, isEphemeral, type Pressed, readCustomId, type Verb } from './interaction.ts';
-import { CLAIM_TIME, LOOK_UP_TIME, POLL_ANSWER, POLL_ANSWERS, POLL_HOURS, POLL_QUESTION } from './limits.ts';
+import { CLAIM_TIME, LOOK_UP_TIME } from './limits.ts';
 import { type Around, outgoing } from './outgoing.ts';
 import type { DiscordMessage } from './page.ts';
 import { render, renderSections } from './render.ts';
 import { askedBy, edited, inPlainerForm, inSomeForm, responded, sendAnswers } from './send.ts';
+import { openThread } from './thread.ts';
 import type { DiscordContext, ResponseChannel } from './types.ts';
 
 /** What each verb of a button or select is for; a form comes back as a form. */
@@ -41,6 +42,9 @@ const KINDS: Readonly<Record<Exclude<Verb, 'form' | 'menu'>, PressKind>> = {
   recent: 'look',
   away: 'look',
   mine: 'look',
+  buy: 'ask',
+  broke: 'look',
+  thread: 'look',
 };
 
 /** What was pressed: a list of several things says which by its value. */
@@ -81,8 +85,14 @@ export async function press(
       if (!own && (update === false || text.startsWith('project ')))
         return sendAnswers({ text, ...(mistaken && { mistaken }) }, came, { ...way, update: false }, access);
       const open = own ? {} : { open: true as const };
-      const back = kind === 'ask' && own ? { back: id } : {};
-      return sendAnswers({ text, ...open, ...(mistaken && { mistaken }) }, came, { ...way, update, ...back }, access);
+      const stays = verb === 'buy' && own ? { stays: 'store' as const } : {};
+      const back = kind === 'ask' && own && verb !== 'buy' ? { back: id } : {};
+      return sendAnswers(
+        { text, ...open, ...stays, ...(mistaken && { mistaken }) },
+        came,
+        { ...way, update, ...back },
+        access,
+      );
     }
     case 'form': {
       // Whose question it is puts in their plank where all see it.
@@ -94,6 +104,7 @@ export async function press(
     case 'answer': {
       if (verb === 'away') return takeBack(interaction, what.answer, came, access);
       if (verb === 'mine') return confirm(what.answer, id, came, access);
+      if (verb === 'broke') return replan(what.answer, { verb, id, rest }, way, came, access);
       if (verb !== 'tick') return look({ verb, id, rest }, what.answer, way, came, access);
       const text = ticked(what.answer.reply, values.map(Number));
       return text === undefined ? sayGone(came, access) : sendAnswers({ text }, came, way, access);
@@ -177,10 +188,15 @@ async function look(
   access: DiscordContext,
 ): Promise<void> {
   const { reply } = answer;
+  const [wanted = '', part = '0', broke = '0'] = (verb === 'open' ? rest : (OLDER[verb] ?? '')).split('.');
+  if (wanted === 'store' || wanted === 'row') {
+    const card = workCard(wanted, reply, id, Number(part), Number(broke));
+    return card ? sendPage(card.page, reply, { below: card.rows }, way, came, access) : sayGone(came, access);
+  }
   if (verb === 'poll') return poll(reply, came, access);
   if (verb === 'show') return show(answer, id, way, came, access);
+  if (verb === 'thread') return inThread(reply, id, way, came, access);
   if (verb === 'send') return send(answer, id, way, came, access);
-  const [wanted = '', part = '0'] = (verb === 'open' ? rest : (OLDER[verb] ?? '')).split('.');
   const opened = VIEWS.find((known) => known === wanted);
   const brief = opened === 'brief' || opened === 'change';
   const pages = brief ? render(reply) : renderSections(reply, opened);
@@ -196,16 +212,36 @@ const VIEWS: readonly View['opened'][] = [...SECTIONS, 'more', 'brief', 'change'
 /** What the buttons of answers from before there were sections open, and an answer of the list. */
 const OLDER: Readonly<Partial<Record<Verb, View['opened']>>> = { parts: 'more', sources: 'sources', recent: 'brief' };
 
-/** Discord's own poll among the planks of a comparison. */
+/** Plans the rest of a floor anew, from what is left after a plank broke; where no row is laid yet, the plan stays. */
+async function replan(
+  { reply }: KeptAnswer,
+  { id, rest }: Pressed,
+  way: ResponseChannel,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  const [at = 0, broke = 1] = rest.split('.').map(Number);
+  const told = restAsked(reply, at, broke);
+  const command = commandNamed('floor resume', access.commands);
+  if (told && command) {
+    const known = new Map(Object.entries(told).filter(([option]) => option in command.options.shape));
+    const ask = { ...formRequest(command, known), stays: 'row' as const };
+    return sendAnswers(way.update ? ask : { ...ask, open: true }, came, way, access);
+  }
+  const card = workCard('row', reply, id, at, broke);
+  return card ? sendPage(card.page, reply, { below: card.rows }, way, came, access) : sayGone(came, access);
+}
+
+/** Asks the channel which of the planks compared, where polls are allowed. */
 async function poll(reply: Reply, came: Came, access: DiscordContext): Promise<void> {
-  const names = [...new Set(comparedPlanks(reply)?.map((name) => label(name, POLL_ANSWER)))];
-  if (names.length < 2) return sayGone(came, access);
-  await access.wire.poll(came, {
-    question: { text: label(CHAT.pollQuestion, POLL_QUESTION) },
-    answers: names.slice(0, POLL_ANSWERS).map((text) => ({ poll_media: { text } })),
-    duration: POLL_HOURS,
-    allow_multiselect: false,
-  });
+  const asked = pollOf(reply);
+  if (!asked) return sayGone(came, access);
+  try {
+    await access.wire.poll(came, asked);
+  } catch (cause) {
+    if (refused(cause) !== 'content') throw cause;
+    await sayTo(came, access, CHAT.noPoll);
+  }
 }
 
 /** Shows an answer to everybody, once: its own message loses the button first. */
@@ -268,6 +304,23 @@ async function send(
   const above = [{ type: ComponentType.TextDisplay, content: `-# ${said}` } as const];
   const here = answerRowsOf(reply, { id, showable: true }, access);
   const [own] = await outgoing([page], { above, below: here }, drawnFor(access, came));
+  await edited(own, reply, came, access);
+}
+
+/** Opens a thread for the project of an answer, and says there what became of it. */
+async function inThread(
+  reply: Reply,
+  id: string,
+  way: ResponseChannel,
+  came: Came,
+  access: DiscordContext,
+): Promise<void> {
+  await access.wire.defer(came, way);
+  const [page] = render(reply);
+  if (!page) throw new Error('an answer without a message');
+  const above = [{ type: ComponentType.TextDisplay, content: `-# ${await openThread(reply, came, access)}` } as const];
+  const below = answerRowsOf(reply, { id, showable: true }, access);
+  const [own] = await outgoing([page], { above, below }, drawnFor(access, came));
   await edited(own, reply, came, access);
 }
 

@@ -10,13 +10,15 @@ import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import type { Block, Refusal, Reply } from '../../reply/reply.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
-import { code, escapedMarkdown, label } from './escape.ts';
 import { ALT_TEXT, ANSWER_MESSAGES, MESSAGE_COMPONENTS, MESSAGE_FILES, MOST_PARTS, PHONE } from './limits.ts';
 import {
   blockSections,
   cautionSection,
+  code,
   type DiscordMessage,
   describes,
+  escapedMarkdown,
+  label,
   type OutFile,
   packedMessages,
   type Section,

@@ -15,14 +15,16 @@ import type { KeptAnswer } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { CHAT, sayFault } from '../../text/chat-text.ts';
 import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.ts';
-import { answerRowsOf, type ButtonRow, problemRows } from './buttons.ts';
-import { escapedMarkdown, label } from './escape.ts';
+import { answerRowsOf, problemRows } from './buttons.ts';
+import { workCard } from './cards.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { modalOf, openForm, sayTo, wordOf } from './forms.ts';
 import type { Came } from './interaction.ts';
 import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
 import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
+import { type ButtonRow, escapedMarkdown, label } from './page.ts';
 import { plainest, render } from './render.ts';
+import { followProject } from './thread.ts';
 import { type Ask, type DiscordContext, type Outgoing, preferencesIn, type ResponseChannel } from './types.ts';
 
 // Each interaction acts once: by what this process has seen, and by the store where another process could
@@ -316,9 +318,11 @@ export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, ac
     ...(mistaken === undefined ? {} : { mistaken }),
     ...(ask.open ? { open: true } : {}),
   };
+  let latest: Answer | undefined;
   const { drawn, ahead } = drawnAhead(drawnFor(access, came));
   async function* drawing(): AsyncGenerator<Answer> {
     for await (const answer of access.answer(request)) {
+      latest = answer;
       yield answer;
       ahead(answer);
     }
@@ -338,6 +342,7 @@ export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, ac
       lost: (cause, session) => lost(cause, session, around),
     },
   );
+  if (latest && 'headline' in latest) await followProject(latest, came, access);
 }
 
 async function prepared(
@@ -355,8 +360,10 @@ async function prepared(
   void session.save(answer);
   const wait = early ? access.wait(PICTURES) : undefined;
   const hasty = wait && drawnBy(wait.over, drawn);
-  const all = render(answer);
-  const rows = access.saves.works() ? rowsOf(answer, session.id, all.length, around) : [];
+  const card =
+    ask.stays && access.saves.works() && 'headline' in answer ? workCard(ask.stays, answer, session.id) : undefined;
+  const all = card ? [card.page] : render(answer);
+  const rows = card ? card.rows : access.saves.works() ? rowsOf(answer, session.id, all.length, around) : [];
   // The parts of a reply are leafed through in its first message.
   const sent = 'headline' in answer ? all.slice(0, 1) : all;
   const above = wordAbove(ask, around.came);

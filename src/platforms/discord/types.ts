@@ -8,6 +8,7 @@ import {
   type APIAttachment,
   type APIMessageTopLevelComponent,
   type APIModalInteractionResponseCallbackData,
+  ChannelType,
   MessageFlags,
   type RESTAPIAttachment,
   type RESTAPIPoll,
@@ -20,6 +21,7 @@ import type { Drawing } from '../../reply/drawing.ts';
 import type { FileForm, Result } from '../../reply/reply.ts';
 import type { KeyValueStore } from '../../storage/types.ts';
 import type { MissedAnswers, Saves } from '../session.ts';
+import type { CardName } from './cards.ts';
 import type { Came } from './interaction.ts';
 
 // The way out: first responses, edits and further messages, by Discord's REST interface.
@@ -53,6 +55,13 @@ export interface Wire {
   followUp(to: Came, message: Outgoing, ephemeral: boolean): Promise<void>;
   /** Sends a message to a person. */
   direct(person: string, message: Outgoing): Promise<void>;
+  /** Opens a thread that only a person and whom they invite can see; gives its id. */
+  thread(channel: string, name: string, person: string): Promise<string>;
+  /** Sends a message to a channel; gives its id. */
+  post(channel: string, message: Outgoing): Promise<string>;
+  /** Puts a message in place of one of the bot's own. */
+  change(channel: string, id: string, message: Outgoing): Promise<void>;
+  pin(channel: string, id: string): Promise<void>;
   /** Deletes the message whose button was pressed, or the first response. */
   takeAway(to: Came): Promise<void>;
 }
@@ -62,7 +71,7 @@ const NOBODY = { parse: [] };
 
 /** The wire over a REST client: the gateway's own, or one that only has the HTTP interface. */
 export function wireOf(rest: REST): Wire {
-  const { interactions, users, channels } = new API(rest);
+  const { interactions, users, channels, threads } = new API(rest);
   return {
     async respond(to, message, { ephemeral, update }, attachments) {
       const body = { ...bodyOf(message), flags: flagsOf(update ? false : ephemeral) };
@@ -90,6 +99,19 @@ export function wireOf(rest: REST): Wire {
     async followUp(to, message, ephemeral) {
       await interactions.followUp(to.application, to.token, { ...bodyOf(message), flags: flagsOf(ephemeral) });
     },
+    async thread(channel, name, person) {
+      const { id } = await channels.createThread(channel, { name, type: ChannelType.PrivateThread, invitable: true });
+      await threads.addMember(id, person);
+      return id;
+    },
+    async post(channel, message) {
+      const { id } = await channels.createMessage(channel, { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 });
+      return id;
+    },
+    async change(channel, id, message) {
+      await channels.editMessage(channel, id, { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 });
+    },
+    pin: (channel, id) => channels.pinMessage(channel, id),
     async takeAway(to) {
       await interactions.deleteReply(to.application, to.token);
     },
@@ -226,6 +248,8 @@ export interface Ask extends Pick<Request, 'text' | 'written' | 'given' | 'mista
   readonly author?: string;
   /** Whether a form that was filled in puts its answer in place of one that others see. */
   readonly filled?: true;
+  /** The card that the answer is worked from, and stays. */
+  readonly stays?: CardName;
   /** The command that was chosen with nothing told: where it needs something, its form opens at once. */
   readonly bare?: Command;
 }
