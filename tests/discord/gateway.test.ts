@@ -1,6 +1,6 @@
 /** The bot by the gateway, through the real client: every command, autocomplete, forms, the menu, buttons, selects, the poll. */
 
-import { InteractionContextType } from 'discord-api-types/v10';
+import { InteractionContextType } from 'discord.js';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';

@@ -1,7 +1,7 @@
 /** Interactions by HTTP through the one server: signed, recent, once, and answered by any of several processes. */
 
 import { generateKeyPairSync, sign } from 'node:crypto';
-import type { APIInteraction } from 'discord-api-types/v10';
+import type { APIInteraction } from 'discord.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';

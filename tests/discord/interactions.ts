@@ -7,7 +7,7 @@ import {
   ComponentType,
   InteractionContextType,
   InteractionType,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 
 export const APPLICATION = '900000000000000001';
 export const ASKER = '100000000000000001';

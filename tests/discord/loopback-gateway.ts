@@ -1,7 +1,7 @@
 /** The gateway of the loopback: hello, identify or resume, heartbeats, and events that a lost connection is sent again. */
 
 import type { Server } from 'node:http';
-import { GatewayOpcodes } from 'discord-api-types/v10';
+import { GatewayOpcodes } from 'discord.js';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { field } from './json-field.ts';
 

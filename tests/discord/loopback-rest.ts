@@ -1,6 +1,6 @@
 /** The REST interface of the loopback: it captures, checks and answers as Discord does. */
 
-import type { APIInteraction } from 'discord-api-types/v10';
+import type { APIInteraction } from 'discord.js';
 import { field, list } from './json-field.ts';
 import { type PayloadKind, payloadFlaws } from './payload-flaws.ts';
 

@@ -2,7 +2,7 @@
 
 import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { APIInteraction } from 'discord-api-types/v10';
+import type { APIInteraction } from 'discord.js';
 import { fakeGateway } from './loopback-gateway.ts';
 import { type Captured, fakeRest, type Refusal, type RequestListener, type RestTerms } from './loopback-rest.ts';
 

@@ -1,6 +1,6 @@
 /** Presses change the message they stand on: counted over the answers to every command's examples, and over a list ticked off. */
 
-import type { APIInteraction } from 'discord-api-types/v10';
+import type { APIInteraction } from 'discord.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { parseLine } from '../../src/chat/grammar.ts';

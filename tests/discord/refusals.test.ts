@@ -1,6 +1,6 @@
 /** What Discord refuses, by its documented errors: on every way out the asker still gets the answer, and no fault word is ever public. */
 
-import { RESTJSONErrorCodes as Codes } from 'discord-api-types/v10';
+import { RESTJSONErrorCodes as Codes } from 'discord.js';
 import { afterEach, describe, expect, it } from 'vitest';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';

@@ -1,6 +1,6 @@
 /** The commands as Discord's menus take them, and their registration by what differs. */
 
-import type { APIApplicationCommand } from 'discord-api-types/v10';
+import type { APIApplicationCommand } from 'discord.js';
 import { afterEach, describe, expect, it } from 'vitest';
 import { commands } from '../../commands/all.ts';
 import { fullName, listed, optionsOf } from '../../src/input/command-shape.ts';

@@ -1,6 +1,6 @@
 /** The whole Discord bot on the loopback: the real client, the real pipeline, and waits that the test decides. */
 
-import type { APIInteraction } from 'discord-api-types/v10';
+import type { APIInteraction } from 'discord.js';
 import { commands } from '../../commands/all.ts';
 import type { Command } from '../../src/chat/command.ts';
 import { type Answer, answer } from '../../src/chat/pipeline.ts';

@@ -1,6 +1,6 @@
 /** What goes wrong on the way: slow sums, rate limits, lost connections, expired tokens, deleted messages, deliveries twice over. */
 
-import { GatewayIntentBits } from 'discord-api-types/v10';
+import { GatewayIntentBits } from 'discord.js';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/chat/pipeline.ts';
 import { toPng } from '../../src/drawing/png.ts';

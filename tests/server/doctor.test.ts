@@ -5,7 +5,7 @@ import { createServer, type Server } from 'node:http';
 import { type AddressInfo, createServer as createRawServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PermissionFlagsBits as May } from 'discord-api-types/v10';
+import { PermissionFlagsBits as May } from 'discord.js';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { readConfig } from '../../src/server/config.ts';
 import { type DoctorTerms, findings, onlineFindings } from '../../src/server/doctor.ts';

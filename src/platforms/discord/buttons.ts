@@ -1,11 +1,6 @@
 /** The buttons and selects under an answer, and under an ask that could not be read. */
 
-import {
-  type APIButtonComponentWithCustomId,
-  type APISelectMenuOption,
-  ButtonStyle,
-  ComponentType,
-} from 'discord-api-types/v10';
+import { type APIButtonComponentWithCustomId, type APISelectMenuOption, ButtonStyle, ComponentType } from 'discord.js';
 import { sectionOffers } from '../../chat/brief.ts';
 import type { Command, ReplyWithForm } from '../../chat/command.ts';
 import { commandNamed, type Field, formFields } from '../../chat/form.ts';

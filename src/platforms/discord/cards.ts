@@ -1,6 +1,6 @@
 /** Cards to work from, changed in place: the shopping list in the store, the floor a row at a time, and a poll with its costs. */
 
-import { type APIComponentInContainer, ButtonStyle, ComponentType, type RESTAPIPoll } from 'discord-api-types/v10';
+import { type APIComponentInContainer, ButtonStyle, ComponentType, type RESTAPIPoll } from 'discord.js';
 import { z } from 'zod';
 import type { ReplyWithForm } from '../../chat/command.ts';
 import { comparedPlanks, offersOf } from '../../chat/offers.ts';

@@ -1,6 +1,6 @@
 /** A fault of ours beyond the pipeline: told to whoever runs the bot under a short reference. */
 
-import { RESTJSONErrorCodes } from 'discord-api-types/v10';
+import { DiscordAPIError, HTTPError, RESTJSONErrorCodes } from 'discord.js';
 import { faultReference } from '../../chat/request-id.ts';
 import { Outage } from '../../storage/types.ts';
 import type { Came } from './interaction.ts';
@@ -63,12 +63,9 @@ const GONE: readonly (number | string)[] = [
   RESTJSONErrorCodes.InvalidWebhookToken,
 ];
 
-/**
- * Codes as Discord lists them under JSON error codes. Errors are told by their fields, not by their class: the client brings a
- * copy of the REST package of its own, whose classes are not ours.
- */
+/** Codes as Discord lists them under JSON error codes. */
 export function refused(cause: unknown): Refused {
-  if (!(cause instanceof Error) || !('status' in cause) || typeof cause.status !== 'number') return 'unknown';
+  if (!(cause instanceof DiscordAPIError || cause instanceof HTTPError)) return 'unknown';
   const { status } = cause;
   const code = 'code' in cause ? cause.code : undefined;
   if (code === RESTJSONErrorCodes.UnknownMessage) return 'message';

@@ -7,7 +7,7 @@ import {
   type APIModalSubmission,
   ComponentType,
   TextInputStyle,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import type { Command, Form } from '../../chat/command.ts';
 import { type Field, formFields, formGiven } from '../../chat/form.ts';
 import { fullName } from '../../input/command-shape.ts';

@@ -6,7 +6,7 @@ import {
   ApplicationCommandOptionType,
   InteractionContextType,
   MessageFlags,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import { type Asker, accountKey } from '../../accounts/records.ts';
 import type { Command } from '../../chat/command.ts';
 import { fullName } from '../../input/command-shape.ts';

@@ -1,8 +1,6 @@
 /** What people write to the bot: direct messages, and messages in a channel that mention it. Anything else is left alone. */
 
-import { API } from '@discordjs/core/http-only';
-import type { REST } from '@discordjs/rest';
-import { type GatewayMessageCreateDispatchData, MessageFlags, MessageType } from 'discord-api-types/v10';
+import { type GatewayMessageCreateDispatchData, MessageType, type REST } from 'discord.js';
 import { accountKey } from '../../accounts/records.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';
 import { onBehalfOf } from '../../workers/queue.ts';
@@ -12,7 +10,7 @@ import { type Came, sentAt } from './interaction.ts';
 import { FILE_BYTES, KEEP_TIME, LOOK_UP_TIME } from './limits.ts';
 import { sayHelp } from './receive.ts';
 import { bringMissed, claimed, sendAnswers, Undelivered } from './send.ts';
-import { bodyOf, type DiscordContext, type Outgoing, type Wire } from './types.ts';
+import { channelsOf, type DiscordContext, type Outgoing, type Wire } from './types.ts';
 
 /** A message as the gateway brings it. An edit may lack most of it. */
 export type MessageEvent = Partial<GatewayMessageCreateDispatchData> &
@@ -147,7 +145,7 @@ export async function forget(
     if (!found || found.reply === id) return;
     await access.kept.delete(keyOf(id));
     await access.kept.delete(keyOf(found.reply));
-    await new API(rest).channels.deleteMessage(channel_id, found.reply);
+    await channelsOf(rest).remove(channel_id, found.reply);
   } catch (cause) {
     // Deleted already, by somebody else.
     if (refused(cause) !== 'message') tellUnlessOutage(access, cause);
@@ -161,13 +159,11 @@ function messageWire(
   { id, channel_id }: MessageEvent,
   reply: string | undefined,
 ): Wire & { sent(): string | undefined } {
-  const { channels } = new API(rest);
+  const channels = channelsOf(rest);
   let sent = reply;
   const post = async (message: Outgoing, person: string) => {
-    const reference = { message_id: id, fail_if_not_exists: false };
-    const body = { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 as const, message_reference: reference };
     try {
-      return await channels.createMessage(channel_id, body);
+      return await channels.post(channel_id, message, { message_id: id, fail_if_not_exists: false });
     } catch (cause) {
       if (!isForbidden(cause)) throw cause;
       await wire.direct(person, message);
@@ -180,10 +176,7 @@ function messageWire(
       sent = made?.id;
       return made?.attachments ?? [];
     }
-    const made = await channels.editMessage(channel_id, sent, {
-      ...bodyOf(message),
-      flags: MessageFlags.IsComponentsV2,
-    });
+    const made = await channels.change(channel_id, sent, message);
     return made.attachments;
   };
   return {
@@ -203,7 +196,7 @@ function messageWire(
     },
     async defer() {
       // Only a courtesy: the answer comes without it too.
-      await channels.showTyping(channel_id).catch(() => undefined);
+      await channels.typing(channel_id).catch(() => undefined);
     },
   };
 }

@@ -1,6 +1,5 @@
 /** Discord's menu: at most twenty entries, named as people look for them, and the command that each stands for. */
 
-import type { REST } from '@discordjs/rest';
 import {
   type APIApplicationCommand,
   type APIApplicationCommandBasicOption,
@@ -10,9 +9,10 @@ import {
   ApplicationIntegrationType,
   InteractionContextType,
   type LocalizationMap,
+  type REST,
   type RESTPostAPIApplicationCommandsJSONBody,
   Routes,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import type { Command } from '../../chat/command.ts';
 import { fullName, optionsOf } from '../../input/command-shape.ts';
 import { CHAT } from '../../text/chat-text.ts';

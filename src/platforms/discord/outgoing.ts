@@ -1,13 +1,13 @@
 /** Rendered messages made ready to be sent: pictures rasterised, files listed, rows put under the first. */
 
 import { Buffer } from 'node:buffer';
-import type { RawFile } from '@discordjs/rest';
 import {
   type APIAttachment,
   type APIComponentInContainer,
   type APIMessageTopLevelComponent,
   ComponentType,
-} from 'discord-api-types/v10';
+  type RawFile,
+} from 'discord.js';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { type FileForm, MEDIA_TYPES, type Result } from '../../reply/reply.ts';

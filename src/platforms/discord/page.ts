@@ -5,7 +5,7 @@ import {
   type APIComponentInContainer,
   type APIComponentInMessageActionRow,
   ComponentType,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import { oneLine, tableLines } from '../../chat/files.ts';
 import type { Drawing } from '../../reply/drawing.ts';
 import { ADDRESS, type Block, type Caution, type FileForm, type Result } from '../../reply/reply.ts';

@@ -1,6 +1,6 @@
 /** Buttons and selects pressed: what is kept under their short id is looked up, and only what that account may see. */
 
-import { type APIMessageComponentInteraction, ComponentType, PermissionFlagsBits } from 'discord-api-types/v10';
+import { type APIMessageComponentInteraction, ComponentType, PermissionFlagsBits } from 'discord.js';
 import type { Form } from '../../chat/command.ts';
 import { formRequest } from '../../chat/command-line.ts';
 import { commandNamed, type KeptDraft, keepDraft } from '../../chat/form.ts';

@@ -9,7 +9,7 @@ import {
   ApplicationCommandType,
   ComponentType,
   InteractionType,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import { formRequest } from '../../chat/command-line.ts';
 import { commandNamed, formGiven, keptDraft } from '../../chat/form.ts';
 import { isEmergency } from '../../chat/hazard-answers.ts';

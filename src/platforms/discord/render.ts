@@ -1,7 +1,7 @@
 /** An answer as Discord messages: its brief first, its sections when they are opened, what is too long in a file. Pure, total. */
 
 import { Buffer } from 'node:buffer';
-import { ComponentType } from 'discord-api-types/v10';
+import { ComponentType } from 'discord.js';
 import { briefOf, sectionsOf } from '../../chat/brief.ts';
 import type { Problems } from '../../chat/command.ts';
 import { sheetCsv, sheetText } from '../../chat/files.ts';

@@ -5,7 +5,7 @@ import {
   type APIComponentInContainer,
   type APIModalInteractionResponseCallbackData,
   ComponentType,
-} from 'discord-api-types/v10';
+} from 'discord.js';
 import type { Form, Problems } from '../../chat/command.ts';
 import { commandNamed } from '../../chat/form.ts';
 import { commandTyped } from '../../chat/grammar.ts';

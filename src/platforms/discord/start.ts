@@ -1,8 +1,16 @@
 /** Starts the Discord bot: by the gateway, or by HTTP where the application's public key is set. */
 
-import { REST } from '@discordjs/rest';
-import { Client, type ClientOptions, Events, GatewayDispatchEvents, GatewayIntentBits, Options } from 'discord.js';
-import { type APIInteraction, InteractionType } from 'discord-api-types/v10';
+import {
+  type APIInteraction,
+  Client,
+  type ClientOptions,
+  Events,
+  GatewayDispatchEvents,
+  GatewayIntentBits,
+  InteractionType,
+  Options,
+  REST,
+} from 'discord.js';
 import { InteractionResponseType, verifyKey } from 'discord-interactions';
 import { Agent } from 'undici';
 import { freshIds } from '../../chat/rate-limit.ts';

@@ -1,6 +1,6 @@
 /** A project's thread: opened at a press for its owner, with the project's summary pinned, which changes as the project does. */
 
-import { type APIComponentInContainer, ComponentType } from 'discord-api-types/v10';
+import { type APIComponentInContainer, ComponentType } from 'discord.js';
 import { threadsKey } from '../../chat/saved-replies.ts';
 import type { Reply } from '../../reply/reply.ts';
 import { CHAT } from '../../text/chat-text.ts';

@@ -1,18 +1,27 @@
 /** What the Discord room is handed: the pipeline, the commands, what keeps answers, the wire, the clock, the pictures. */
 
 import type { Buffer } from 'node:buffer';
-import { API } from '@discordjs/core/http-only';
-import type { RawFile, REST } from '@discordjs/rest';
 import {
+  type APIApplicationCommand,
   type APIApplicationCommandOptionChoice,
   type APIAttachment,
+  type APIDMChannel,
+  type APIMessage,
+  type APIMessageReferenceSend,
   type APIMessageTopLevelComponent,
   type APIModalInteractionResponseCallbackData,
+  type APIThreadChannel,
   ChannelType,
+  InteractionResponseType,
+  type InternalRequest,
   MessageFlags,
+  type RawFile,
+  type REST,
   type RESTAPIAttachment,
   type RESTAPIPoll,
-} from 'discord-api-types/v10';
+  type RESTPostAPIInteractionCallbackWithResponseResult,
+  Routes,
+} from 'discord.js';
 import type { Command } from '../../chat/command.ts';
 import type { Answer } from '../../chat/pipeline.ts';
 import type { Ports, Request } from '../../chat/ports.ts';
@@ -71,58 +80,103 @@ const NOBODY = { parse: [] };
 
 /** The wire over a REST client: the gateway's own, or one that only has the HTTP interface. */
 export function wireOf(rest: REST): Wire {
-  const { interactions, users, channels, threads } = new API(rest);
+  const channels = channelsOf(rest);
+  // A response is let in by its token, not by the bot's.
+  const auth = false;
+  const respond = (to: Came, body: object, { files, query }: Partial<InternalRequest> = {}) =>
+    rest.post(Routes.interactionCallback(to.id, to.token), {
+      auth,
+      body,
+      ...(files && { files }),
+      ...(query && { query }),
+    });
+  const original = (to: Came) => Routes.webhookMessage(to.application, to.token, '@original');
   return {
     async respond(to, message, { ephemeral, update }, attachments) {
-      const body = { ...bodyOf(message), flags: flagsOf(update ? false : ephemeral) };
-      const response = update
-        ? await interactions.updateMessage(to.id, to.token, { ...body, with_response: attachments })
-        : await interactions.reply(to.id, to.token, { ...body, with_response: attachments });
+      const { files, ...data } = { ...bodyOf(message), flags: flagsOf(update ? false : ephemeral) };
+      const type = update ? InteractionResponseType.UpdateMessage : InteractionResponseType.ChannelMessageWithSource;
+      const query = new URLSearchParams({ with_response: String(attachments) });
+      const response = (await respond(to, { type, data }, { files, query })) as
+        | RESTPostAPIInteractionCallbackWithResponseResult
+        | undefined;
       return response?.resource?.message?.attachments ?? [];
     },
     async defer(to, { ephemeral, update }) {
-      if (update) await interactions.deferMessageUpdate(to.id, to.token);
-      else await interactions.defer(to.id, to.token, ephemeral ? { flags: MessageFlags.Ephemeral } : undefined);
+      if (update) await respond(to, { type: InteractionResponseType.DeferredMessageUpdate });
+      else
+        await respond(to, {
+          type: InteractionResponseType.DeferredChannelMessageWithSource,
+          ...(ephemeral ? { data: { flags: MessageFlags.Ephemeral } } : {}),
+        });
     },
-    async modal(to, modal) {
-      await interactions.createModal(to.id, to.token, modal);
+    async modal(to, data) {
+      await respond(to, { type: InteractionResponseType.Modal, data });
     },
     async choices(to, choices) {
-      await interactions.createAutocompleteResponse(to.id, to.token, { choices: [...choices] });
+      await respond(to, { type: InteractionResponseType.ApplicationCommandAutocompleteResult, data: { choices } });
     },
     async poll(to, poll) {
-      await interactions.reply(to.id, to.token, { poll, allowed_mentions: NOBODY });
+      const data = { poll, allowed_mentions: NOBODY };
+      await respond(to, { type: InteractionResponseType.ChannelMessageWithSource, data });
     },
     async edit(to, message) {
-      await interactions.editReply(to.application, to.token, { ...bodyOf(message), flags: flagsOf(false) });
+      const { files, ...body } = bodyOf(message);
+      await rest.patch(original(to), { auth, files, body: { ...body, flags: flagsOf(false) } });
     },
     async followUp(to, message, ephemeral) {
-      await interactions.followUp(to.application, to.token, { ...bodyOf(message), flags: flagsOf(ephemeral) });
+      const { files, ...body } = bodyOf(message);
+      await rest.post(Routes.webhook(to.application, to.token), {
+        auth,
+        files,
+        body: { ...body, flags: flagsOf(ephemeral) },
+      });
     },
-    async thread(channel, name, person) {
-      const { id } = await channels.createThread(channel, { name, type: ChannelType.PrivateThread, invitable: true });
-      await threads.addMember(id, person);
-      return id;
-    },
-    async post(channel, message) {
-      const { id } = await channels.createMessage(channel, { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 });
-      return id;
-    },
-    async change(channel, id, message) {
-      await channels.editMessage(channel, id, { ...bodyOf(message), flags: MessageFlags.IsComponentsV2 });
-    },
-    pin: (channel, id) => channels.pinMessage(channel, id),
     async takeAway(to) {
-      await interactions.deleteReply(to.application, to.token);
+      await rest.delete(original(to), { auth });
     },
     async direct(person, message) {
-      const { id } = await users.createDM(person);
-      await channels.createMessage(id, { ...bodyOf(message), flags: flagsOf(false) });
+      const body = { recipient_id: person };
+      const { id } = (await rest.post(Routes.userChannels(), { body })) as APIDMChannel;
+      await channels.post(id, message);
+    },
+    post: async (channel, message) => (await channels.post(channel, message)).id,
+    async change(channel, id, message) {
+      await channels.change(channel, id, message);
+    },
+    async thread(channel, name, person) {
+      const body = { name, type: ChannelType.PrivateThread, invitable: true };
+      const { id } = (await rest.post(Routes.threads(channel), { body })) as APIThreadChannel;
+      await rest.put(Routes.threadMembers(id, person));
+      return id;
+    },
+    async pin(channel, id) {
+      await rest.put(Routes.channelMessagesPin(channel, id));
     },
   };
 }
 
-export function bodyOf({ components, attachments, files }: Outgoing) {
+/** Messages of the bot's own in a channel. Every call rejects with what Discord refused it with. */
+export function channelsOf(rest: REST) {
+  const sent = (message: Outgoing, to?: APIMessageReferenceSend) => {
+    const { files, ...body } = bodyOf(message);
+    return { files, body: { ...body, flags: flagsOf(false), ...(to && { message_reference: to }) } };
+  };
+  return {
+    /** `to`: the message that it replies to. */
+    post: async (channel: string, message: Outgoing, to?: APIMessageReferenceSend) =>
+      (await rest.post(Routes.channelMessages(channel), sent(message, to))) as APIMessage,
+    change: async (channel: string, id: string, message: Outgoing) =>
+      (await rest.patch(Routes.channelMessage(channel, id), sent(message))) as APIMessage,
+    async remove(channel: string, id: string) {
+      await rest.delete(Routes.channelMessage(channel, id));
+    },
+    async typing(channel: string) {
+      await rest.post(Routes.channelTyping(channel));
+    },
+  };
+}
+
+function bodyOf({ components, attachments, files }: Outgoing) {
   return {
     components: [...components],
     attachments: [...attachments],
@@ -180,7 +234,7 @@ export function menuEntries(rest: REST): MenuEntries {
   let looked: Promise<void> | undefined;
   const look = async (application: string): Promise<void> => {
     try {
-      const there = await new API(rest).applicationCommands.getGlobalCommands(application);
+      const there = (await rest.get(Routes.applicationCommands(application))) as readonly APIApplicationCommand[];
       for (const { name, id } of there) ids.set(name, id);
     } catch {
       looked = undefined;

@@ -1,8 +1,7 @@
 /** Discord's raw bodies, signed and taken by the bot's own handler; its way out is a REST client that reaches nobody. */
 
 import { generateKeyPairSync, sign } from 'node:crypto';
-import { REST } from '@discordjs/rest';
-import type { APIInteraction } from 'discord-api-types/v10';
+import { type APIInteraction, REST } from 'discord.js';
 import type { Command } from '../../../src/chat/command.ts';
 import { parseLine } from '../../../src/chat/grammar.ts';
 import { freshIds } from '../../../src/chat/rate-limit.ts';
