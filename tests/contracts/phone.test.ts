@@ -15,6 +15,7 @@ import type { Drawing } from '../../src/reply/drawing.ts';
 import { answerTo } from '../chat/asked.ts';
 import { demoPorts } from '../chat/demo-flat.ts';
 import { field, list } from '../discord/json-field.ts';
+import { type Running, running } from '../slack/running.ts';
 import { hasChromium, openChromium } from '../web/chromium.ts';
 
 /** CSS pixels: a screen of 844 less the bars of system and app, the header and the box to type in. */
@@ -36,6 +37,20 @@ const SENTENCES: readonly string[] = [
   'how much baseboard for a 11 x 12 room with one 30 in door?',
 ];
 
+/** Ten of them, by every kind of answer. */
+const LOOKED_AT: readonly string[] = [
+  WORKED_ASK,
+  'can I lay plank over old tile?',
+  'hey, my bedroom is 11’ by 12’6” and there’s a 2x5 closet, planks are 7x48, 10 in a box. how many??',
+  'the subfloor squeaks in the hall, about 4 x 6 ft',
+  'how do I get carpet off tack strip?',
+  'my wife is pregnant, can I sand the old floor?',
+  'there is a dip of 3/8 in over 6 ft',
+  'how much baseboard for a 11 x 12 room with one 30 in door?',
+  'how many boxes do I need for a 12 by 14 bedroom?',
+  "tape 15' - 2 x 4'",
+];
+
 const FONTS = createRequire(import.meta.url);
 const font = (name: string, weight: number): string =>
   `@font-face { font-family: phone; font-weight: ${weight}; src: url(data:font/ttf;base64,${readFileSync(FONTS.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`), 'base64')}) }`;
@@ -53,6 +68,8 @@ body { width: 390px; background: #fff; color: #1d2126; font: 16px/22px phone }
 .message { padding: 8px 16px 8px 60px; border-bottom: 1px solid #ddd; overflow-wrap: anywhere; white-space: pre-line }
 .message > * + * { margin-top: 8px }
 .slack { font-size: 15px }
+.home { padding-left: 16px }
+.box { min-height: 32px; padding: 5px 0 }
 .name, h3 { font-weight: 700 }
 .name + * { margin-top: 0 }
 h3 { font-size: 18px; line-height: 24px }
@@ -157,13 +174,22 @@ function richHtml(one: unknown): string {
 
 function blockHtml(one: unknown): string {
   const textIn = (it: unknown): string => escaped(String(field(field(it, 'text') ?? field(it, 'placeholder'), 'text')));
+  const boxes = (it: unknown): string =>
+    list(field(it, 'options'))
+      .map((option) => `<p class="box">☐ ${textIn(option)}</p>`)
+      .join('');
   switch (field(one, 'type')) {
     case 'actions':
       return row(
-        list(field(one, 'elements')).map((it) =>
-          field(it, 'type') === 'button' ? `<button>${textIn(it)}</button>` : `<div class="list">${textIn(it)} ▾</div>`,
-        ),
+        list(field(one, 'elements')).map((it) => {
+          if (field(it, 'type') === 'checkboxes') return `<div>${boxes(it)}</div>`;
+          return field(it, 'type') === 'button'
+            ? `<button>${textIn(it)}</button>`
+            : `<div class="list">${textIn(it)} ▾</div>`;
+        }),
       );
+    case 'divider':
+      return '<hr>';
     case 'table':
       return `<table>${list(field(one, 'rows'))
         .map(
@@ -189,23 +215,56 @@ function slackHtml(answer: Answer): string {
   return `<div class="message slack"><p class="name">floorhand</p>${blocks.map(blockHtml).join('')}</div>`;
 }
 
+/** A Home tab has the whole width. */
+function homeHtml(view: unknown): string {
+  return `<div class="message slack home">${list(field(view, 'blocks')).map(blockHtml).join('')}</div>`;
+}
+
+/** The Home tab of somebody without a project, with one, and with one of which something was just ticked off. */
+async function homeTabs(): Promise<readonly unknown[]> {
+  const views = ({ slack: { calls } }: Running): readonly unknown[] =>
+    calls.flatMap(({ method, args }) => (method === 'views.publish' ? [args.view] : []));
+  const opened = { type: 'app_home_opened', user: 'U1', channel: 'D1', tab: 'home' };
+  const tabs: unknown[] = [];
+  for (const flat of [false, true]) {
+    const app = await running({ flat });
+    await app.event(opened);
+    await app.slack.until(() => views(app).length === 1);
+    if (flat) {
+      await app.press('Clear the room, hall', { channel: undefined, response_url: undefined, view: { type: 'home' } });
+      await app.slack.until(() => views(app).length === 2);
+    }
+    tabs.push(...views(app));
+    await app.close();
+  }
+  return tabs;
+}
+
 // Every example's answer, laid out at once.
 
 const OWNER = { platform: 'discord', id: '100200300' } as const;
 
 async function answersOfAll(): Promise<readonly { readonly ask: string; readonly answer: Answer }[]> {
-  const ports = await demoPorts(OWNER, (reference, cause) => {
-    throw new Error(`fault ${reference}`, { cause });
-  });
+  const flat = () =>
+    demoPorts(OWNER, (reference, cause) => {
+      throw new Error(`fault ${reference}`, { cause });
+    });
   const examples = commands.flatMap(({ examples: all }) => all.map(({ ask }) => ask));
   const typed = [...examples, ...DEMO_ASKS].map((ask) => ({ ask, written: 'line' as const }));
   const said = SENTENCES.map((ask) => ({ ask, written: 'message' as const }));
   const answers = [];
-  for (const { ask, written } of [...typed, ...said])
-    answers.push({ ask, answer: await answerTo(ask, { asker: OWNER, ports, written }) });
+  // What the examples set, metric units for one, is not how people begin.
+  for (const asks of [typed, said]) {
+    const ports = await flat();
+    for (const { ask, written } of asks)
+      answers.push({ ask, answer: await answerTo(ask, { asker: OWNER, ports, written }) });
+  }
   // Whoever asks for a laying guide or a list gets all of it in its message.
   return answers.filter(({ answer }) => !('opens' in answer) || answer.opens === undefined);
 }
+
+/** Where pictures of what was measured are put, to be looked at; none without it. */
+const PICTURES = process.env.FLOORHAND_PHONE_PICTURES;
 
 describe.runIf(hasChromium('messages on a phone'))('the first message of every example', () => {
   let browser: Awaited<ReturnType<typeof openChromium>>;
@@ -235,10 +294,36 @@ describe.runIf(hasChromium('messages on a phone'))('the first message of every e
       console.info(
         [`${platform}: ${measured.length} messages, half at most ${middle} px; the highest`, ...highest].join('\n  '),
       );
+      if (PICTURES !== undefined) {
+        const each = await page.locator('.message').all();
+        for (const [i, { ask }] of answers.entries()) {
+          if (LOOKED_AT.includes(ask)) await each[i]?.screenshot({ path: `${PICTURES}/${platform}-${i}.png` });
+        }
+      }
       expect(measured.length).toBeGreaterThan(100);
       expect(measured.filter(({ height }) => height > HIGHEST)).toEqual([]);
       await page.close();
     },
     60_000,
   );
+
+  it('is followed on Slack by a Home tab that begins with the project and what to do with it', async () => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    const tabs = await homeTabs();
+    await page.setContent(`<!doctype html><meta charset="utf-8"><style>${STYLE}</style>${tabs.map(homeHtml).join('')}`);
+    await page.evaluate('document.fonts.ready.then(() => true)');
+    const ends = await page.evaluate<readonly number[]>(
+      `[...document.querySelectorAll('.home')].map((one) => {
+        const top = one.getBoundingClientRect().top;
+        return Math.max(...[...one.querySelectorAll('.row')].slice(0, 2).map((row) => row.getBoundingClientRect().bottom - top));
+      })`,
+    );
+    if (PICTURES !== undefined)
+      for (const [i, tab] of (await page.locator('.home').all()).entries())
+        await tab.screenshot({ path: `${PICTURES}/Home-${i}.png` });
+    console.info(`the first two rows of the Home tabs end at ${ends.map(Math.ceil).join(', ')} px`);
+    expect(ends).toHaveLength(3);
+    expect(ends.filter((end) => !(end <= HIGHEST))).toEqual([]);
+    await page.close();
+  }, 60_000);
 });
