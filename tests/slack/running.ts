@@ -169,9 +169,9 @@ export async function running(
   };
 }
 
-/** A response read to its end: one left unread would hold its connection, and the server's end. */
+/** A response read to its end: one left unread would hold its connection, and the server's end. Each has a connection of its own, for the server gives up one that a busy machine leaves idle. */
 async function whole(url: string, init: RequestInit): Promise<Response> {
-  const got = await fetch(url, init);
+  const got = await fetch(url, { ...init, headers: { ...init.headers, connection: 'close' } });
   return new Response(await got.text(), { status: got.status, headers: got.headers });
 }
 
