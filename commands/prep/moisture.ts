@@ -14,6 +14,7 @@ import {
   type MoistureKind,
   type MoistureMethod,
   moistureFigures,
+  PLANK_ALLOWS,
   WOOD_READINGS,
 } from '../../src/figures/moisture-figures.ts';
 import { cautionsFor } from '../../src/figures/safety-figures.ts';
@@ -150,6 +151,12 @@ function sayMoisture(value: number, kind: MoistureKind, saying: Saying): string 
   return `${sayNumber(value, saying)}${UNIT_NAMES[kind]}`;
 }
 
+/** Over the strict limit, but within what many plank makers allow on concrete. */
+function isStrict({ readings, limit }: MoistureAsk, { kind }: Known): boolean {
+  const allowed = kind === 'rh' || kind === 'chloride' ? PLANK_ALLOWS.value[kind] : undefined;
+  return limit === 'usual' && allowed !== undefined && Math.max(...readings.values) <= allowed;
+}
+
 /** The reading farthest from the flooring's. */
 function apartSaid({ readings, flooring, boards }: MoistureAsk, saying: Saying): string {
   const own = flooring === 'none' ? 0 : flooring;
@@ -171,7 +178,7 @@ function moistureHeadline(ask: MoistureAsk, known: Known, saying: Saying): strin
       ? MOISTURE.flaw['too-few'](required - readings.values.length, kind !== 'wood')
       : flaw === 'apart'
         ? apartSaid(ask, saying)
-        : MOISTURE.flaw[flaw](worst, said);
+        : MOISTURE.flaw[flaw === 'over' && isStrict(ask, known) ? 'strict' : flaw](worst, said);
   return MOISTURE.headline[verdict](why);
 }
 
@@ -443,7 +450,7 @@ export default defineCommand({
     },
     {
       ask: 'moisture readings: 84% RH 79% RH 71% RH, area: 30 m²',
-      headline: 'Wait: 84% RH is over the limit of 75% RH; dry it and measure again.',
+      headline: 'Wait: 84% RH is over the strict limit of 75% RH; only go on if your carton allows it.',
     },
     {
       ask: 'moisture readings: 17 22 14, leak: 3 days, water: clean',

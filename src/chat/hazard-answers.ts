@@ -1,6 +1,7 @@
 /** What hazards do to a request: an emergency is answered alone, work is refused, or a line is added to the answer. Suggested lines keep every hazard that was typed. */
 
 import { hazardSources } from '../figures/safety-figures.ts';
+import { LEAD_YEARS } from '../figures/tearout-figures.ts';
 import { bearing, byGravity, type Cleared, PLAINEST, type Screened, type Sighting } from '../hazards/hazard.ts';
 import { screen, tells } from '../hazards/screen.ts';
 import { type HazardResult, type Problem, type Refusal, type Reply, reply } from '../reply/reply.ts';
@@ -134,6 +135,18 @@ function asAsked(sighting: Sighting, text: string): Sighting {
   return hazard === 'asbestos' && tells(text, 'COVERS') ? { ...sighting, about: 'cover' } : sighting;
 }
 
+const PAINTED =
+  /(?<![a-z])(?:trim|base ?boards?|skirting|paint(?:ed)?|windows?|sills?|doors?|casings?|walls?)(?![a-z])/i;
+const HOUSE_YEAR = /(?<![\d.,$])1[89]\d\d(?![\d.,]*\d)/;
+
+/** Dust of an old floor may hold lead as well as asbestos: its varnish does, and the paint beside it. */
+function leadToo({ hazard, about }: Sighting, text: string): readonly string[] {
+  if (hazard !== 'asbestos' || about !== 'disturbed') return [];
+  const year = Number(HOUSE_YEAR.exec(text)?.[0]);
+  const old = year < LEAD_YEARS.us.value || (Number.isNaN(year) && PAINTED.test(text));
+  return old ? [HAZARD_WORDS.leadToo] : [];
+}
+
 /**
  * Adds to an entry about the hazard what was written, whom to call, and the hazard's data. Whoever has disturbed
  * it reads first what to do now.
@@ -156,7 +169,9 @@ export async function aboutHazard(
   return {
     ...given,
     ...(leads && { headline: own.headline }),
-    lines: leads ? (own.lines ?? []) : [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
+    lines: leads
+      ? [...leadToo(asked, text), ...(own.lines ?? [])]
+      : [...(given.lines ?? []).slice(0, 3), `${HAZARD_WORDS.call}: ${call}`],
     blocks: [
       ...own.blocks,
       ...(leads ? [{ kind: 'text' as const, text: [given.headline, ...(given.lines ?? [])].join(' ') }] : []),

@@ -106,6 +106,14 @@ function range(name: string, least: number, most: number, unit: string) {
   };
 }
 
+/** What many makers of plank allow on concrete, in the units of the limits. */
+export const PLANK_ALLOWS: Cited<{ readonly chloride: number; readonly rh: number }> = {
+  name: 'Moisture of concrete that many plank makers allow',
+  said: '5 lb by calcium chloride, 85% RH inside the slab',
+  value: { chloride: 5, rh: 85 },
+  source: { title: 'Installation instructions of plank makers', standing: 'reported' },
+};
+
 /** Percentage points of moisture content between subfloor and wood flooring. */
 export const MOISTURE_SPREAD: Cited<{ readonly strip: number; readonly wide: number }> = {
   name: 'Wood subfloor against wood flooring',
@@ -166,6 +174,7 @@ export const MOISTURE_FIGURES: readonly Cited<unknown>[] = [
   ...Object.values(MOISTURE_STOPS),
   ...Object.values(MOISTURE_RANGES),
   MOISTURE_SPREAD,
+  PLANK_ALLOWS,
   WOOD_READINGS,
   CONCRETE_TESTS,
   FILM,

@@ -226,7 +226,7 @@ export const BUYING_ENTRIES: readonly Entry[] = [
       'will they refund half a carton',
     ],
     answer:
-      'It depends on the store: most accept unopened cartons with the receipt for {return-days}; opened, special-order and clearance stock often stays yours or costs a {restock-fee} fee. Read the rule before you pay, and open cartons only as you need them.',
+      'Most stores take unopened cartons back with the receipt for {return-days}: keep one box for repairs, return the rest. Opened, special-order and clearance stock often stays yours or costs a {restock-fee} fee. Read the rule before you pay, and open cartons only as you need them.',
     more: [
       'Check each plank before it goes down: damage or a wrong color is usually a claim only until it is laid.',
       'Photograph chipped planks, crushed corners and the carton label, stop using that lot, and call the seller before you go on.',

@@ -163,7 +163,7 @@ export const CONCRETE_SLAB_ENTRIES: readonly Entry[] = [
       'new 6 inch slab timeline for flooring',
     ],
     answer:
-      'It depends on a test, not the calendar. Concrete is strong after {concrete-cure}; drying takes longer, by rule of thumb {concrete-drying}. Many plank makers want {new-slab-wait} at least, then a moisture test within their limit. A filled plumbing trench counts as new and is tested on its own.',
+      'Not before {new-slab-wait} as a rule, and then by a moisture test, not the calendar. Concrete is strong after {concrete-cure}; drying takes longer, by rule of thumb {concrete-drying}. A filled plumbing trench counts as new and is tested on its own.',
     more: [
       'Dry it with heat, moving air and a dehumidifier, windows shut once rain is off; no open-flame heaters indoors.',
       'Film below the slab keeps ground water out, and lets it dry upward only: slower, but it stays dry.',

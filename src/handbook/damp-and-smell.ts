@@ -51,7 +51,7 @@ export const DAMP_AND_SMELL_ENTRIES: readonly Entry[] = [
       'tape the plastic seams',
     ],
     answer:
-      'It depends on the base. On concrete, usually yes: {film-thickness} polyethylene, or an underlayment with film built in, unless your plank maker says no film. On wood upstairs, no. Lap it {film-lap}, tape the seams, run it {film-turn-up} up the wall. One film, never two. Look for “moisture barrier” on the carton.',
+      'On concrete yes, even if it looks dry; on wood upstairs no. Use {film-thickness} polyethylene, or an underlayment with film built in, unless your plank maker says no film. Lap it {film-lap}, tape the seams, run it {film-turn-up} up the wall. One film, never two. Look for “moisture barrier” on the carton.',
     more: [
       'Over a crawl space the plastic belongs on the ground, not on the plywood, where it traps damp.',
       'An attached pad is a cushion, not a film; the maker says whether the slab still wants one.',

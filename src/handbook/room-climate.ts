@@ -55,7 +55,7 @@ export const ROOM_CLIMATE_ENTRIES: readonly Entry[] = [
       'when do i switch the floor heating back on',
     ],
     answer:
-      'Yes, if the carton allows your kind under “radiant heat”: many accept water tubes in a slab, fewer loose electric mats. Keep the surface at {heated-surface} at most with a floor sensor, change it by {heated-step}, tubes {heated-cover} or more below. Never drill or screw before the tubes are found.',
+      'Yes, if the carton allows your kind, with the surface at {heated-surface} at most: look under “radiant heat”; many accept water tubes in a slab, fewer loose electric mats. Use a floor sensor, change it by {heated-step}, tubes {heated-cover} or more below. Never drill or screw before the tubes are found.',
     more: [
       'Run the heat before you lay to dry the slab, turn it down to room warmth for the laying, then raise it step by step.',
       'Electric cable is wired and tested by a licensed electrician and bedded in leveler; a folded or cut mat can burn.',

@@ -1,17 +1,10 @@
 /** Computes an entry's answer from the figures in a message: a lead and the values behind it. */
 
-import { QUOTED } from '../figures/all-figures.ts';
 import { sayCut, sayLength } from '../input/format.ts';
 import { lengthsIn } from '../input/parse-length.ts';
 import { WORKED } from '../text/handbook-text.ts';
 import { feet, inches, type Length, millimetres, ticks } from '../units/length.ts';
-
-export interface Worked {
-  readonly lead: string;
-  readonly values: Readonly<Record<string, number>>;
-}
-
-type Worker = (text: string, metric: boolean) => Worked | undefined;
+import { AMOUNT_WORKERS, quotedFigure, ROOM_SIDES, type Worked, type Worker } from './worked-amounts.ts';
 
 /** Undefined if the message has no figures for it. */
 export function workedFrom(id: string, text: string, metric: boolean): Worked | undefined {
@@ -28,13 +21,6 @@ export function saysMetric(text: string): boolean {
     /\d ?(?:mm|cm|m|m2|m²|metres?|meters?|kg|kilos?)(?![a-z\d])/i.test(text) &&
     !/\d ?(?:"|'|in(?:ch|\b)|ft|feet|foot|lbs?\b)/i.test(text)
   );
-}
-
-/** A figure of the handbook as a sentence quotes it. Throws an Error where there is none by that id. */
-function figure(id: string, metric: boolean): string {
-  const quoted = QUOTED.get(id);
-  if (!quoted) throw new Error(`${id} is no figure`);
-  return metric ? (quoted.metric ?? quoted.us) : quoted.us;
 }
 
 /** In inches alone, as a part of a plank or an opening is measured. */
@@ -89,17 +75,14 @@ const stagger: Worker = (text, metric) => {
   if (wide === undefined) return undefined;
   const lead =
     wide >= WIDE_PLANK
-      ? WORKED.staggerWide(say(least, metric), say(wide, metric), figure('stagger-wide', metric))
+      ? WORKED.staggerWide(say(least, metric), say(wide, metric), quotedFigure('stagger-wide', metric))
       : WORKED.staggerNarrow(say(least, metric), say(wide, metric));
   return { lead, values: { least, width: wide } };
 };
 
-const PAIRS =
-  /(?<![\d.,])(\d{1,2}(?:\.\d{1,2})?) ?(?:'|ft|feet|(m))? ?(?:x|×|by) ?(\d{1,2}(?:\.\d{1,2})?)(?! ?(?:"|in|mm|cm|x|\d)) ?(?:'|ft|feet|(m)(?![a-z]))?/g;
-
 /** The shorter side of a room that is given by two: rows lie along the longer one. */
 function acrossRows(text: string, metric: boolean): { readonly across: Length; readonly rest: string } | undefined {
-  const [found] = text.matchAll(PAIRS);
+  const [found] = text.matchAll(ROOM_SIDES);
   if (!found) return undefined;
   const [pair, one, metre, other, otherMetre] = found;
   const [short, long] = [Number(one), Number(other)].toSorted((a, b) => a - b) as [number, number];
@@ -241,8 +224,8 @@ const longRun: Worker = (text, metric) => {
     .filter((length) => length >= feet(12))
     .sort((a, b) => b - a)[0];
   if (run === undefined) return undefined;
-  const [strict, generous] = [figure('run-cautious', metric), figure('run-generous', metric)];
-  const gap = run >= RUN.wider ? figure('gap-long-run', metric) : undefined;
+  const [strict, generous] = [quotedFigure('run-cautious', metric), quotedFigure('run-generous', metric)];
+  const gap = run >= RUN.wider ? quotedFigure('gap-long-run', metric) : undefined;
   const said = say(run, metric);
   const lead =
     run <= RUN.cautious
@@ -276,7 +259,7 @@ const underCounter: Worker = (text, metric) => {
   const floor = all.filter((length) => length > 0 && length <= inches(2)).reduce((sum, length) => sum + length, 0);
   if (opening === undefined || floor === 0) return undefined;
   const left = ticks(opening - floor);
-  const needs = figure('dishwasher-opening', metric);
+  const needs = quotedFigure('dishwasher-opening', metric);
   return {
     lead:
       left >= DISHWASHER
@@ -293,7 +276,7 @@ const aboveFridge: Worker = (text, metric) => {
   const floor = all.filter((length) => length > 0 && length <= inches(2)).reduce((sum, length) => sum + length, 0);
   if (opening === undefined || fridge === undefined || floor === 0) return undefined;
   const left = ticks(opening - fridge - floor);
-  const air = figure('fridge-clearance', metric);
+  const air = quotedFigure('fridge-clearance', metric);
   const lead =
     left <= 0
       ? WORKED.fridgeStuck(say(ticks(-left), metric))
@@ -343,170 +326,6 @@ const nailedSubfloor: Worker = (text, metric) => {
   };
 };
 
-const WEIGHT = /(?<![\d.,])(\d{1,3}(?:,\d{3})+|\d{2,5}) ?-?(lbs?|pounds?|kg|kilos?)(?![a-z])/;
-const GALLONS = /(?<![\d.,])(\d{2,4}) ?-?(?:gal|gallons?)(?![a-z])/;
-const POUNDS_A_GALLON = 8.34;
-const POUNDS_A_KILO = 2.20462;
-const HEAVY_POUNDS = 500;
-
-/** A weight on one spot of a floating floor; a tank's water by its gallons. */
-const heavy: Worker = (text, metric) => {
-  const gallons = Number(GALLONS.exec(text)?.[1]);
-  const [, said = '', unit = ''] = WEIGHT.exec(text) ?? [];
-  const kilos = unit.startsWith('k');
-  const given = Number(said.replaceAll(',', '')) * (kilos ? POUNDS_A_KILO : 1);
-  const pounds = given > 0 ? given : gallons > 0 ? Math.round((gallons * POUNDS_A_GALLON) / 10) * 10 : 0;
-  if (pounds === 0) return undefined;
-  const weight =
-    given > 0 ? `${said} ${kilos ? 'kg' : 'lb'}` : metric ? `${Math.round(pounds / POUNDS_A_KILO)} kg` : `${pounds} lb`;
-  const limit = figure('heavy-single', metric || kilos);
-  const water = given > 0 ? '' : WORKED.waterAlone;
-  return {
-    lead:
-      pounds >= HEAVY_POUNDS
-        ? WORKED.tooHeavy(`${weight}${water}`, limit)
-        : WORKED.notHeavy(`${weight}${water}`, limit),
-    values: { pounds: Math.round(pounds) },
-  };
-};
-
-const SHARE = /(?<![\d.,])(\d{1,3}(?:\.\d)?) ?(?:%|percent|per cent|rh)/;
-const LIMIT = { rh: 75, plankRh: 85, wood: 12 } as const;
-
-/** A reading against the usual limits; which base it was taken on must be said. */
-const dryEnough: Worker = (text, metric) => {
-  const share = Number(SHARE.exec(text)?.[1]);
-  if (!(share > 0 && share <= 100)) return undefined;
-  if (/wood|ply|osb|board|joist/.test(text) && !/slab|concrete|rh\b/.test(text)) {
-    const limit = figure('wood-subfloor-moisture', metric);
-    const lead = share <= LIMIT.wood ? WORKED.dryWood(share, limit) : WORKED.wetWood(share, limit);
-    return { lead, values: { share } };
-  }
-  if (!/slab|concrete|rh\b/.test(text) || share < 40) return undefined;
-  const [strict, plank] = [figure('slab-rh-limit', metric), figure('slab-rh-plank', metric)];
-  const lead =
-    share <= LIMIT.rh
-      ? WORKED.drySlab(share, strict)
-      : share <= LIMIT.plankRh
-        ? WORKED.dampSlab(share, strict, plank)
-        : WORKED.wetSlab(share, plank);
-  return { lead, values: { share } };
-};
-
-const MIL = /(?<![\d.,/])(\d{1,2}) ?-?(?:mils?)(?![a-z])/g;
-const WEAR = { family: 12, hard: 20 } as const;
-
-/** A wear layer in mils, against what a household asks of it. */
-const wear: Worker = (text) => {
-  const mils = [...text.matchAll(MIL)].map(({ 1: mil }) => Number(mil)).filter((mil) => mil >= 4 && mil <= 40);
-  const [one, other] = [...new Set(mils)].sort((a, b) => a - b);
-  if (one === undefined) return undefined;
-  if (other !== undefined) return { lead: WORKED.wearEither(one, other), values: { mil: other } };
-  const lead =
-    one >= WEAR.hard ? WORKED.wearHard(one) : one >= WEAR.family ? WORKED.wearFamily(one) : WORKED.wearLight(one);
-  return { lead, values: { mil: one } };
-};
-
-const FLOOR_AREA =
-  /(?<![\d.,])(\d{1,3}(?:,\d{3})|\d{2,4})(?:\.\d+)? ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot)|sqft|sf|ft2|(m2|m²|sqm|sq\.? ?m|square met(?:er|re)s?))(?![a-z])/;
-/** Square feet and square meters that a beginner lays in an hour. */
-const PACE = { us: { slow: 20, quick: 40 }, metric: { slow: 2, quick: 4 } } as const;
-const HOURS_A_DAY = 8;
-
-/** How long a floor takes to lay, by its area or its sides. */
-const layingTime: Worker = (text, metric) => {
-  const [, said = '', square] = FLOOR_AREA.exec(text) ?? [];
-  const [pair] = text.matchAll(PAIRS);
-  const meters =
-    square !== undefined || (said === '' && (metric || pair?.[2] !== undefined || pair?.[4] !== undefined));
-  const area = said === '' ? Number(pair?.[1]) * Number(pair?.[3]) : Number(said.replaceAll(',', ''));
-  if (!(area >= (meters ? 3 : 30))) return undefined;
-  const { slow, quick } = meters ? PACE.metric : PACE.us;
-  const hours = [area / quick, area / slow].map(Math.ceil) as [number, number];
-  const days = hours.map((own) => Math.ceil(own / HOURS_A_DAY)) as [number, number];
-  const floor = `${Math.round(area).toLocaleString('en-US')} ${meters ? 'm²' : 'sq ft'}`;
-  return { lead: WORKED.layingTime(floor, hours, days), values: { least: hours[0], most: hours[1] } };
-};
-
-const BY_FOOT = /[$] ?(\d{1,2}(?:\.\d{1,2})?)|(?<![\d.,])(\d{1,2}\.\d{2})(?= ?(?:\/|a|per) ?(?:sq|foot|ft|square))/;
-
-/** What a quote by the square foot comes to for a floor. */
-const quoted: Worker = (text, metric) => {
-  const found = BY_FOOT.exec(text);
-  const rate = Number(found?.[1] ?? found?.[2]);
-  const area = Number(/(?<![\d.,$])(\d{2,4}) ?(?:sq|ft\b|feet|foot|sf)/.exec(text)?.[1]);
-  if (metric || !(rate > 0) || !(area >= 30)) return undefined;
-  const total = Math.round(rate * area);
-  return { lead: WORKED.quoted(`$${total.toLocaleString('en-US')}`, `$${rate.toFixed(2)}`, area), values: { total } };
-};
-
-const EXTRA = [
-  { words: /herring|chevron|fishbone|zig/, figure: 'extra-herringbone', least: 15, most: 20, rows: 'herringbone' },
-  { words: /diagonal|45|angle|bias/, figure: 'extra-diagonal', least: 10, most: 15, rows: 'diagonal rows' },
-  { words: /(?:)/, figure: 'extra-straight', least: 5, most: 10, rows: 'straight rows' },
-] as const;
-const ASKS_ENOUGH = /enough|ok\b|okay|fine|too (?:little|much|low|small|few)|plenty|sufficient|will .{0,20}do\b|safe/;
-
-/** A share of extra planks, against the rule of thumb for the way they are laid. */
-const extraEnough: Worker = (text, metric) => {
-  const share = Number(SHARE.exec(text)?.[1]);
-  const rule = EXTRA.find(({ words }) => words.test(text));
-  if (!(share > 0 && share <= 60) || !rule || !ASKS_ENOUGH.test(text)) return undefined;
-  const usual = figure(rule.figure, metric);
-  const lead =
-    share < rule.least
-      ? WORKED.extraShort(share, usual, rule.rows)
-      : share > rule.least
-        ? WORKED.extraPlenty(share, usual, rule.rows)
-        : WORKED.extraJust(share, usual, rule.rows);
-  return { lead, values: { share } };
-};
-
-const BOX_WEIGHT = /(?<![\d.,])(\d{1,2}(?:\.\d)?) ?-?(lbs?|pounds?|#|kg|kilos?)(?![a-z])/;
-const BOX_COUNT = /(?<![\d.,])(\d{1,3})(?: \w+){0,2}? (?:boxes|cartons|packs|cases)(?![a-z])/;
-const STICKER = /(?<![\d.,])(\d,\d{3}|\d{3,4}) ?-?(?:lbs?|pounds?|kg|kilos?)(?![a-z])/;
-const CAR = { us: { holds: 800, person: 150 }, metric: { holds: 360, person: 68 } } as const;
-
-/** Cartons that a car carries beside its driver: what the door sticker says, or else what many say. */
-const carLoad: Worker = (text, metric) => {
-  const [, said, unit = ''] = BOX_WEIGHT.exec(text) ?? [];
-  const each = Number(said);
-  if (!(each >= 5)) return undefined;
-  const kilos = unit.startsWith('k') || metric;
-  const { holds, person } = kilos ? CAR.metric : CAR.us;
-  const sticker = Number(STICKER.exec(text)?.[1]?.replaceAll(',', ''));
-  const most = sticker > 0 ? sticker : holds;
-  const fits = Math.max(0, Math.floor((most - person) / each));
-  const name = kilos ? 'kg' : 'lb';
-  const count = Number(BOX_COUNT.exec(text)?.[1]);
-  const load = { each: `${each} ${name}`, most: `${most} ${name}`, known: sticker > 0, fits };
-  if (!(count > 0)) return { lead: WORKED.carBoxes(load), values: { boxes: fits } };
-  const whole = Math.round(count * each);
-  return {
-    lead: WORKED.carTrips(
-      load,
-      count,
-      `${whole.toLocaleString('en-US')} ${name}`,
-      Math.ceil(count / Math.max(1, fits)),
-    ),
-    values: { boxes: fits, weight: whole },
-  };
-};
-
-const CARRY = { us: 35, metric: 16 } as const;
-
-/** A weight as carries of a load that one person manages. */
-const carries: Worker = (text, metric) => {
-  const [, said = '', unit = ''] = WEIGHT.exec(text) ?? [];
-  const weight = Number(said.replaceAll(',', ''));
-  const kilos = unit.startsWith('k') || (unit === '' && metric);
-  const load = kilos ? CARRY.metric : CARRY.us;
-  if (!(weight > load)) return undefined;
-  const count = Math.ceil(weight / load);
-  const name = kilos ? 'kg' : 'lb';
-  return { lead: WORKED.carries(count, `${load} ${name}`, `${said} ${name}`), values: { carries: count } };
-};
-
 /** What a maker prints about a plank, by the words people ask for it with. */
 const PRINTED: readonly (readonly [RegExp, string])[] = [
   [/fire|flam|burn/, 'fire rating'],
@@ -536,7 +355,7 @@ export function worksWithWords(id: string): boolean {
 
 /** The floor of two or more rooms that a message gives by their sides. */
 export function areasSaid(text: string, metric: boolean): string | undefined {
-  const pairs = [...text.toLowerCase().matchAll(PAIRS)].flatMap(([, one, metre, other, otherMetre]) => {
+  const pairs = [...text.toLowerCase().matchAll(ROOM_SIDES)].flatMap(([, one, metre, other, otherMetre]) => {
     const meters = metric || metre !== undefined || otherMetre !== undefined;
     const sides = [Number(one), Number(other)];
     return Math.min(...sides) < (meters ? 1 : 3) ? [] : [{ area: Number(one) * Number(other), meters }];
@@ -553,6 +372,7 @@ export function areasSaid(text: string, metric: boolean): string | undefined {
 }
 
 const WORKERS: Readonly<Record<string, Worker>> = {
+  ...AMOUNT_WORKERS,
   jambs,
   'door-clearance': jambs,
   'trim-angle': angle,
@@ -571,17 +391,6 @@ const WORKERS: Readonly<Record<string, Worker>> = {
   'fridge-fits': aboveFridge,
   'nail-length': nail,
   'nailed-subfloor': nailedSubfloor,
-  'heavy-furniture': heavy,
-  'moisture-limits': dryEnough,
-  'weight-carpet': carries,
-  'car-load': carLoad,
-  'installer-price': quoted,
-  'thickness-wear': wear,
-  'how-long': layingTime,
-  'extra-percent': extraEnough,
-  'diagonal-herringbone': extraEnough,
-  knees: carries,
-  delivery: carries,
   gap,
   'gap-cover': gap,
   'maker-figures': printed,

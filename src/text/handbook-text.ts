@@ -142,8 +142,16 @@ export const WORKED = {
     thick >= 20
       ? `${thick} mil for big dogs or a rental; ${thin} mil ${thin >= 12 ? 'is plenty for most families' : 'is for a guest room'}.`
       : `${thick} mil: the thicker wear layer lasts longer, and 12 mil is the usual one for a family.`,
-  layingTime: (floor: string, [least, most]: readonly [number, number], [soon, late]: readonly [number, number]) =>
-    `About ${least} to ${most} hours to lay ${floor}: ${late === 1 ? 'one day' : soon === late ? `${late} days` : `${soon} to ${late} days`}, tear-out and trim not counted.`,
+  wearFor: (mil: string, who: string) => `${mil} for ${who}, unless the carton’s warranty asks for more.`,
+  extraFor: (share: string, rows: string, least: string, most: string) =>
+    `${share} for ${rows}: buy ${least} to ${most}.`,
+  layingTime: (
+    floor: string,
+    [least, most]: readonly [number, number],
+    [soon, late]: readonly [number, number],
+    two: boolean,
+  ) =>
+    `About ${least} to ${most} hours ${two ? 'for two people ' : ''}to lay ${floor}: ${late === 1 ? 'one day' : soon === late ? `${late} days` : `${soon} to ${late} days`}, tear-out and trim not counted.`,
   quoted: (total: string, rate: string, area: number) => `${total} for ${area} sq ft at ${rate} a sq ft.`,
   extraShort: (share: number, usual: string, rows: string) => `No, ${share}% is short: figure ${usual} for ${rows}.`,
   extraJust: (share: number, usual: string, rows: string) =>

@@ -399,6 +399,8 @@ export function clearedNote(words: string): string {
 }
 
 export const HAZARD_WORDS = {
+  leadToo:
+    'Old paint and varnish may hold lead as well: children and anybody pregnant stay out until it is wiped up wet and tested; ask a doctor for a blood test of a child.',
   call: 'Who to call',
   emergency: 'This comes first',
   /** Asks which one a misspelled word is. */

@@ -165,6 +165,8 @@ export const MOISTURE = {
     'over-after-leak': (worst: string, limit: string) =>
       `${worst} is over the limit of ${limit} long after the leak; open it up and look for mold`,
     over: (worst: string, limit: string) => `${worst} is over the limit of ${limit}; dry it and measure again`,
+    strict: (worst: string, limit: string) =>
+      `${worst} is over the strict limit of ${limit}; only go on if your carton allows it`,
     apart: (below: string, flooring: string, most: string) =>
       `the subfloor at ${below} and the flooring at ${flooring} are too far apart; ${most} points are allowed`,
     'too-few': (more: number, concrete: boolean) =>

@@ -111,6 +111,11 @@ describe('an entry that works with the message', () => {
     ['stairs-amount', '13 steps in plank', /65 sq ft.*13 nosings/],
     ['nailed-subfloor', '1/2 inch plywood, joists 24 apart', /^No: 1\/2".*24".*7\/8"/],
     ['nailed-subfloor', '3/4 in plywood on joists 16 in apart', /^Yes, 3\/4"/],
+    // 16 m² and 15 or 20 % on top, by hand.
+    ['extra-percent', 'herringbone for 16 m2 how much extra', /18\.4 to 19\.2 m²/],
+    ['thickness-wear', '2 big dogs what wear layer', /^20 mil for dogs/],
+    // 400 sq ft at 20 to 40 an hour are 10 to 20 hours, and two go half again as fast, by hand.
+    ['how-long', 'me and my brother, 400 sq ft', /7 to 14 hours for two people/],
     ['maker-figures', 'what is the dent rating', /look for “indentation” on the carton/],
     ['stagger', 'my planks are 8 in wide', /^At least 6".*8" wide.*8 to 12 in/],
     ['stagger', 'planks 48 inches long', /16"/],
