@@ -308,12 +308,19 @@ function aboutIn({ hazard, about }: Sighting, text: string): Pick<Sighting, 'abo
   return { about: tells(text, 'DISTURB') ? 'remove' : 'cover' };
 }
 
+const WET = ['moisture', 'water', 'mold'];
+/** Whether it may be covered now. */
+const LAYS_IT =
+  /^(?:(?:so|and|ok|but|then),? ){0,3}(?:can|could|may|should|when can|is it (?:ok|okay|fine|safe) to|ok to) (?:i |we )?(?:just |still |now |already |start |go ahead and ){0,2}(?:lay|laying|install|installing|cover|put|close|go over|floor)(?: (?:it|over|the|floor|flooring|planks?|this|that|down|up|tomorrow|now|today|tonight|anyway|already|soon)){0,6}[?.!]*$/i;
+
 /** What is answered instead of the request because of its hazards; undefined if it is computed. */
 export function answeredInstead({ text, said, bearers, command, lacks }: Judged): Outcome | undefined {
   const [first] = said.sightings;
   if (first?.or) return doubtProblem(text, first.or);
   const refused = command === undefined ? undefined : refusedBy(bearers, command);
   if (refused) return refused;
+  const wet = bearers.find(({ hazard, before }) => before && WET.includes(hazard));
+  if (wet && LAYS_IT.test(text.trim()) && (command === undefined || command === 'handbook')) return hazardReply(wet);
   if (!lacks) return undefined;
   if (first && command === undefined) return hazardReply(asAsked(first, text));
   if (command !== undefined) return undefined;

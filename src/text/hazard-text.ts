@@ -298,12 +298,12 @@ const WORDS: Readonly<Record<string, HazardWords>> = {
     clears: 'hole is covered',
   },
   moisture: {
-    why: 'Measured too wet: nothing is laid before it reads dry.',
+    why: 'Too wet: nothing is laid before it reads dry.',
     call: 'a plumber or a waterproofing contractor, where it stays wet; the maker of the planks for its limit',
-    note: 'Measured too wet: lay nothing before a new reading is within the limit on the planks’ own sheet.',
+    note: 'Too wet: lay nothing before a new reading is within the limit on the planks’ own sheet.',
     answers: {
       '': [
-        'Wait: nothing is laid on a floor that measures too wet.',
+        'Wait: nothing is laid on a floor that is too wet.',
         'Find and stop where the water comes from, dry the room with heat, air and a dehumidifier, and measure again in several places. The limit on the planks’ own sheet wins; a film under them doesn’t make a wet slab dry.',
       ],
     },

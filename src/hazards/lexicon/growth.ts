@@ -64,6 +64,10 @@ export const MOISTURE_WORDS: Lexicon = {
     TOO_WET:
       'wet too_wet too_high too_damp damp failed fails over_the_limit above_the_limit sweating condensation droplets beads_of_water wet_under fogged dark_underneath over_limit way_over out_of_range',
     RH: 'rh humidity relative_humidity',
+    BASE: 'slab subfloor sub_floor plywood ply osb concrete_floor wood_below under_the_carpet',
+    WET_NOW: 'wet damp moist soaked soggy still_wet still_damp not_dry',
+    WET_WORK:
+      'saw mop mopping cloth rag sponge vacuum grinding mist primer thinset patch leveler mortar tester meter proof proofing',
     PERCENT: 'percent mc pct',
     SLABBY:
       'slab concrete basement floor subfloor plywood ply osb reads read reading says meter test planks wood joist~',
@@ -72,6 +76,7 @@ export const MOISTURE_WORDS: Lexicon = {
   },
   rules: [
     { level: 'note', needs: 'MOISTURE_TEST TOO_WET', within: 12, unless: 'DRYING' },
+    { level: 'note', needs: 'BASE WET_NOW', within: 6, unless: 'WET_WORK' },
     { level: 'note', needs: 'HIGH_HUMIDITY RH', within: 4, unless: 'ROOM_AIR' },
     { level: 'note', needs: 'HIGH_MOISTURE PERCENT MOISTURE_TEST', within: 12, unless: 'RH' },
   ],

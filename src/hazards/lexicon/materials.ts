@@ -190,6 +190,9 @@ export const LEAD: Lexicon = {
     PAINT_WORK:
       'sand~ sanded sanding scrape~ scraping scraped strip~ stripping heat_gun grind~ chip~ everywhere vacuum~ ate eat~ eaten toddler kids baby chewing chewed dust burn~ torch falling falling_off carpet prying pry~ pried blast~ sweep~ pregnant mouth licking licked dry lead strip~ stripping hot_air_gun bare_wood sander~',
     LEAD_DUST: 'lead_dust lead_paint_dust paint_dust',
+    WOOD_FLOOR:
+      'oak_floor~ pine_floor~ fir_floor~ maple_floor~ hardwood~ wood_floor~ wooden_floor~ floorboard~ old_finish shellac',
+    FLOOR_SANDED: 'sand~ sanded sanding sander~ drum_sander refinish refinishing',
     LEADED: `lead_paint lead_based lead_painted leaded_paint lead_dust lead_chips old_paint old_painted paint_dust peeling_paint flaking_paint layers_of_paint coats_of_paint lead_varnish`,
     SWAB: 'swab~ test_stick test_kit test_strip~',
     RED: 'red pink positive',
@@ -252,6 +255,7 @@ export const LEAD: Lexicon = {
     { level: 'note', needs: 'LEAD_PAINT', unless: 'LEAD_CORD' },
     { level: 'note', needs: 'LEAD PAINTY', within: 3, unless: 'LEAD_WAY' },
     { level: 'note', needs: 'LEAD_YEAR PAINT SANDS', within: 26, unless: 'NEW_YEAR' },
+    { level: 'note', needs: 'LEAD_YEAR WOOD_FLOOR FLOOR_SANDED', within: 16, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'PAINT_OLD PAINT_WORK', within: 8, unless: 'NEW_YEAR' },
     { level: 'note', needs: 'SWAB RED', within: 5 },
     { level: 'note', needs: 'CHILD CHEWS PAINTED', within: 10 },
