@@ -238,8 +238,22 @@ const longRun: Worker = (text, metric) => {
 
 const ROWS = /(?<![\d.,/])(\d{1,2}) ?(?:rows?|planks? (?:across|wide)|courses?|across)?(?![\d.,/]*\d)/g;
 
-/** Two counts of rows, one for each way of laying. */
+const LONG_SIDE =
+  /(?<![\d.,/])(\d{1,3}(?:\.\d{1,2})?) ?(?:'|ft|feet|foot|m)? ?(?:x|by) ?(\d{1,3}(?:\.\d{1,2})?) ?('|ft|feet|foot|m)?(?![\w.,/"])/;
+
+/** Which of a room's two sides is the longer. */
+function longSide(text: string): Worked | undefined {
+  const [, one, other, unit = 'ft'] = LONG_SIDE.exec(text) ?? [];
+  const [first, second] = [Number(one), Number(other)];
+  if (one === undefined || first === second || Math.min(first, second) < 2) return undefined;
+  const long = Math.max(first, second);
+  return { lead: WORKED.longSide(`${long} ${unit === 'm' ? 'm' : 'ft'}`), values: { long } };
+}
+
+/** Two counts of rows, one for each way of laying; or a room by its sides. */
 const fewerRows: Worker = (text) => {
+  const side = longSide(text);
+  if (side) return side;
   if (!/planks? across|rows|courses/.test(text) || /\d ?(?:ft|feet|'|m|x)\b/.test(text)) return undefined;
   const counts = [...new Set([...text.matchAll(ROWS)].map(({ 1: count }) => Number(count)))].filter(
     (count) => count > 2,

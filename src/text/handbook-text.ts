@@ -104,6 +104,7 @@ export const WORKED = {
     `It depends on the maker: strict ones stop at ${strict}, generous ones at ${generous}.${gap === undefined ? '' : ` At ${run}, leave ${gap} gaps.`}`,
   runLong: (run: string, generous: string) =>
     `No, break it: ${run} is longer than even generous makers allow (${generous}).`,
+  longSide: (side: string) => `Along the ${side} side: the fewest rows and cuts, and it looks calmest.`,
   fewerRows: (fewer: number, more: number) =>
     `Looks decide on a floating floor; ${fewer} rows mean fewer cuts and end joints than ${more}.`,
   underCounter: (left: string, needs: string) =>
