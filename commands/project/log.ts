@@ -14,6 +14,7 @@ import {
   removeNote,
   searchLog,
 } from '../../src/project/findings.ts';
+import type { Project } from '../../src/project/project.ts';
 import { LIMITS } from '../../src/project/project-limits.ts';
 import { type Block, reply } from '../../src/reply/reply.ts';
 import { LOG, LOG_PROBLEMS, NEXT, noSuchPlace, tooMany } from '../../src/text/project-text.ts';
@@ -68,7 +69,31 @@ async function answerLog(ask: LogAsk, context: Context): Promise<Outcome> {
       : { parts: { log: addNote(now.log, note) }, said: LOG.said(text).slice(0, LIMITS.note), result: undefined },
   );
   if ('problems' in done) return done;
-  return replyOf(LOG.added(done.project.log.length), lastOf(done.project.log), context, true);
+  const spare = await planksSpare(text, project, context);
+  const added = LOG.added(done.project.log.length);
+  return replyOf(spare === undefined ? added : `${added} ${spare}`, lastOf(done.project.log), context, true);
+}
+
+const BROKE =
+  /(?<![a-z])(?:broke|ruined|wasted|damaged|cracked|miscut) (?<count>an?|one|two|three|four|five|six|\d{1,2}) (?:more )?(?:planks?|boards?)(?![a-z])/i;
+const WORDS: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+const laid = z.object({
+  plank: z.object({ perCarton: z.number() }),
+  count: z.object({ planks: z.number(), cartons: z.number() }),
+});
+
+/** What broken planks leave of those bought beside the ones to lay; undefined where the floor isn't known. */
+async function planksSpare(text: string, { picks }: Project, context: Context): Promise<string | undefined> {
+  const said = BROKE.exec(text)?.groups?.count?.toLowerCase();
+  const last = (await context.access?.last())?.line;
+  const line = picks.plank === undefined ? last : 'planks';
+  if (said === undefined || line === undefined || !/^planks(?: |$)/.test(line)) return undefined;
+  const { outcome } = await context.ask(line);
+  const floor = 'data' in outcome ? laid.safeParse(outcome.data) : undefined;
+  if (!floor?.success) return undefined;
+  const { plank, count } = floor.data;
+  return LOG.spare(count.cartons, count.cartons * plank.perCarton - count.planks, WORDS[said] ?? Number(said));
 }
 
 type Placed = ReturnType<typeof searchLog>;

@@ -127,7 +127,11 @@ interface ProgressResult extends Result {
 
 async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outcome> {
   const project = await projectHere(context);
-  if ('problems' in project) return project;
+  if ('problems' in project) {
+    // Whoever has no project asks for the order of the work itself.
+    const asks = ask.do === 'list' && context.access && (await context.access.mine()).length === 0;
+    return asks ? (await context.ask('handbook entry: work-order')).outcome : project;
+  }
   const rooms = inScope(project.rooms).map(({ name }) => name);
   if (rooms.length === 0) return { problems: [PROGRESS_PROBLEMS.noRooms()] };
   const zone = hostZone();

@@ -1,7 +1,7 @@
 /** Fills missing options from the user's project: rooms, picks and settings. What was typed always wins. */
 
 import { distance } from 'fastest-levenshtein';
-import { askLine, isCalculating } from '../input/command-shape.ts';
+import { askLine, fullName, isCalculating } from '../input/command-shape.ts';
 import { COUNTRY_NAMES } from '../input/parse-house.ts';
 import { factsOf, type Preferences } from '../input/reading.ts';
 import { folded } from '../input/rooms/room-text.ts';
@@ -176,6 +176,11 @@ export function filled(
         parts.push(optionPart(option, text));
       } else notes.push(pickUnread(project.name, option, text));
     }
+    const box = BY_AREA.includes(fullName(command)) && !whole.has('box') ? project.picks.plank : undefined;
+    if (box !== undefined && isRead(command, 'box', box, preferences)) {
+      whole.set('box', box);
+      parts.push(optionPart('box', box));
+    }
     if (parts.length > 0) notes.push(filledNote(project.name, parts));
   }
   const own = options.flatMap((option) => {
@@ -200,6 +205,9 @@ function pair(map: ReadonlyMap<string, string>, name: string): [string, string][
   return text === undefined ? [] : [[name, text]];
 }
 
+/** Counted by area, which rooms give as well. */
+const BY_AREA = ['floor estimate', 'floor enough'];
+
 /** Puts in the project's rooms where none were typed, or in place of their names; returns the rooms that are used. */
 function fillRooms(
   command: Command,
@@ -208,19 +216,20 @@ function fillRooms(
   notes: string[],
   parts: string[],
 ): Rooms {
-  const schema = command.options.shape.room;
+  const option = BY_AREA.includes(fullName(command)) ? 'area' : 'room';
+  const schema = command.options.shape[option];
   if (!schema) return [];
-  const typed = whole.get('room');
+  const typed = whole.get(option);
   if (typed !== undefined) {
     const found = namedRooms(typed, rooms);
     if (!found) return [];
-    whole.set('room', found.text);
+    whole.set(option, found.text);
     notes.push(roomByName(name, found.named));
     return found.all ? found.named : [];
   }
   const all = inScope(rooms);
-  if (factsOf(schema).kind !== 'room' || all.length === 0) return [];
-  whole.set('room', roomsText(all));
+  if ((option === 'room' && factsOf(schema).kind !== 'room') || all.length === 0) return [];
+  whole.set(option, roomsText(all));
   parts.push(roomsPart(all.map((room) => room.name)));
   return all;
 }

@@ -2,6 +2,7 @@
 
 import { closest, distance } from 'fastest-levenshtein';
 import { fullName, listed, typedName } from '../input/command-shape.ts';
+import { roomNamedIn } from '../input/parse-place.ts';
 import { DEFAULT_PREFERENCES, type Preferences } from '../input/reading.ts';
 import { jobLineAlone, projectLine } from '../language/project-lines.ts';
 import { isTalk, parseSentence, type Sentence } from '../language/sentence.ts';
@@ -160,7 +161,8 @@ export function parseText(
       const typed = written === 'message' ? undefined : commandTyped(text, commands);
       // Options make it a command line, though a sentence may contain a colon too.
       const line = hasOptions(text, commands) && (typed !== undefined || !read.ok);
-      const first = said === undefined && !line ? meant(text, read, commands, preferences, typed) : read;
+      const heard = said === undefined && !line ? meant(text, read, commands, preferences, typed) : read;
+      const first = project && said === undefined ? ofRoomsNamed(heard, text, project.rooms) : heard;
       const news =
         access && !project && written !== 'message' && !read.ok && !read.partly && !(first.ok && isQuestion(text))
           ? jobLineAlone(text)
@@ -177,6 +179,16 @@ export function parseText(
     },
     () => ({ said: undefined, parsed: { ok: false, problems: [readingStopped(text)] } }),
   );
+}
+
+/** A request that lacks its rooms, with those of the project that the text names. */
+function ofRoomsNamed(parsed: Parsed, text: string, rooms: readonly { readonly name: string }[]): Parsed {
+  const { partly } = parsed.ok ? {} : parsed;
+  const option = partly?.missing.find((one) => one === 'room' || one === 'area');
+  const named = rooms.filter(({ name }) => roomNamedIn(text, [name]) !== undefined);
+  if (parsed.ok || !partly || option === undefined || named.length === 0) return parsed;
+  const optionTexts = new Map([...partly.optionTexts, [option, named.map(({ name }) => name).join('; ')]]);
+  return { ...parsed, partly: { ...partly, optionTexts } };
 }
 
 /** What to do about something found under a floor. */

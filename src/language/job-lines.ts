@@ -6,10 +6,10 @@ import type { Preferences } from '../input/reading.ts';
 import { readMeasurement } from '../input/rooms/parse-measurement.ts';
 import { readRooms } from '../input/rooms/parse-room.ts';
 import { folded } from '../input/rooms/room-text.ts';
-import { readRoomsApart } from '../input/rooms/rooms-apart.ts';
+import { readRoomsApart, roomGiven } from '../input/rooms/rooms-apart.ts';
 import { EMPTY_MEASURES } from '../project/measurements.ts';
 import type { Project } from '../project/project.ts';
-import { roomNamed } from '../project/project-room.ts';
+import { inScope, roomNamed } from '../project/project-room.ts';
 import { measured } from './measured.ts';
 import { readSentence } from './sentence.ts';
 
@@ -28,6 +28,9 @@ interface Saying {
   readonly unless?: RegExp;
   readonly line: (text: string) => string;
 }
+
+/** When it was done, which the day of the message says. */
+const WHEN_DONE = / (?:today|tonight|just now|this (?:morning|afternoon|evening))[.!]*$/i;
 
 /** News: each begins a sentence that is no question. */
 const NEWS: readonly Saying[] = [
@@ -60,7 +63,7 @@ const NEWS: readonly Saying[] = [
       'i',
     ),
     unless: ROWS,
-    line: (text) => `project progress ${text}`,
+    line: (text) => `project progress ${text.replace(WHEN_DONE, '')}`,
   },
   {
     said: /^(?=(?:the )?[\p{L}\d][\p{L}\d' -]{0,40} (?:is|are|isn't|aren't) (?:not |still |now |all |too )*(?:flat|dry|wet|damp|done|finished|empty|cleared|laid|caulked|painted)[.!]?$)/iu,
@@ -121,6 +124,12 @@ const RENAME =
   /^(?:rename|call) (?:the |my )?(?:room )?(?<from>[\p{L}\d' -]{1,40}?)(?: to | as |: | (?=the ))(?:the )?(?<to>[\p{L}\d' -]{1,40}?)(?: now)?[.!]?$/iu;
 const SIZE =
   /^(?:make |change |set )?(?:the |my )?(?<name>[\p{L}\d' -]{1,40}?) (?:(?:is|measures|to|should be) )(?:actually |really |now |only )*(?<size>[\d.,'"½¼¾].*?)[.!]?$/iu;
+/** “Actually it’s 12 x 15”: said of what was told last. */
+const ITS_SIZE =
+  /^(?:(?:it|that|this|the room)(?:'s| is| was)?|its|make (?:it|that)|should be|it should be)(?: (?:actually|really|more like|now))? (?<size>\d[\d.,'"½¼¾ xbyftinm]*?)[.!]?$/iu;
+/** Words of a correction, which name no room. */
+const NO_NAME =
+  /^(?:actually|no|nope|sorry|wait|oops|make|it|its|it's|that|that's|this|is|i|meant|should|be|and|the|room|really|now|,| )*$/i;
 const FLOOR =
   /^(?:there is |there's )?(?<before>[\p{L} -]{3,40}?) (?:is )?(?:in|on the floor of) the (?<room>[\p{L}\d' -]{1,40}?)(?: now| at the moment)?[.!]?$/iu;
 const PICKED =
@@ -149,6 +158,27 @@ export function roomLine(said: string, project: InUse, preferences: Preferences)
   );
 }
 
+const SUPPOSED =
+  /^(?:(?:and|but) )?(?:what if|suppose|say|if) (?:the |my )?(?<name>[\p{L}\d' -]{1,40}?) (?:was|were|is|had been|would be|becomes?) (?:actually |only )?(?<size>\d[\d.,'"½¼¾ xbyftinm]*?)(?: instead)?[?.!]*$/iu;
+
+/** What the rooms would take if one had another size: worked out, and nothing is changed. */
+export function supposedLine(said: string, { rooms, picks }: InUse, preferences: Preferences): string | undefined {
+  const { name = '', size = '' } = SUPPOSED.exec(said)?.groups ?? {};
+  const room = name === '' ? undefined : roomNamed(rooms, name);
+  if (!room || !isSize(size, preferences)) return undefined;
+  const given = inScope(rooms).map((one) => roomGiven(one === room ? { name: room.name, text: size } : one));
+  return picks.plank === undefined ? `area room: ${given.join('; ')}` : `planks room: ${given.join('; ')}`;
+}
+
+const STOCKED =
+  /^(?:(?:the|my|our|but|ok|so|uh oh|home) )*(?:store|shop|they|place|depot)(?: only)? (?:only |just )?(?:has|have|had|got|carries|carry)(?: only| just)? (?<count>\d{1,3})(?: (?:more|boxes|cartons|packs|cases|full|whole)){0,3}(?: (?:left|in stock|there|available|on the shelf))?(?: (?:of|in|from) (?:that|this|the same|my|the|our|one) (?:lot|batch|run|dye lot|number|code))?(?: left| in stock)?[.!]*$/i;
+
+/** Whether what a store has of one lot is enough for the rooms. */
+export function stockedLine(said: string): string | undefined {
+  const count = STOCKED.exec(said)?.groups?.count;
+  return count === undefined ? undefined : `enough have: ${count} boxes`;
+}
+
 const LEFT_OUT =
   /^(?:ok |and |so |actually |now )*(?:without|skip|drop|scratch|forget(?: about)?|not doing|we're not doing|were not doing|no) (?:the )?(?<name>[\p{L}\d' -]{1,40}?)(?: then| after all| for now| anymore)?[.!]?$/iu;
 
@@ -167,6 +197,11 @@ function changeLine(said: string, { rooms }: InUse, preferences: Preferences): s
     return `project room ${said.replace(/^(?:the|my) /i, '')}`;
   const { name, size } = SIZE.exec(said)?.groups ?? {};
   if (of(name) && isSize(size ?? '', preferences)) return `project room ${name}, size: ${size}`;
+  const its = ITS_SIZE.exec(said)?.groups?.size;
+  const [only, ...more] = rooms;
+  // With one room there is no other that “it” could be.
+  if (its !== undefined && only && more.length === 0 && isSize(its, preferences))
+    return `project room ${only.name}, size: ${its}`;
   const { before, room } = FLOOR.exec(said)?.groups ?? {};
   return of(room) &&
     /^(?:carpet|laminate|vinyl|sheet vinyl|tile|tiles|lino(?:leum)?|hardwood|wood)$/i.test(before ?? '')
@@ -189,20 +224,23 @@ function addLine(said: string, { rooms, picks }: InUse, preferences: Preferences
   if (room !== undefined && /\d/.test(room) && readRooms(room, reading).ok) return `project room add ${room}`;
   const unsized = UNSIZED.exec(said)?.groups?.name;
   if (unsized !== undefined && !ASKING.test(unsized)) return `project room add ${unsized}`;
+  const plainly = said.replace(/^(?:a|an|another|the|my|our) /i, '');
   const given = /^room (?<room>\p{L}.*)$/iu.exec(said)?.groups?.room;
   if (given !== undefined && (roomAt(given, rooms) || (/\d/.test(given) && !ASKING.test(given))))
     return `project room ${given}`;
   if (picks.plank !== undefined || !/\d/.test(said)) return undefined;
   const { name, size } = SIZE.exec(said)?.groups ?? {};
+  if (name !== undefined && NO_NAME.test(name)) return undefined;
   if (name !== undefined && size !== undefined && !/\d/.test(name) && !ASKING.test(name) && isSize(size, preferences))
     return `project room ${name} ${size}`;
-  const found = namedRooms(said, preferences);
+  const found = namedRooms(plainly, preferences);
   if (ASKING.test(said.replace(/\b(?:is|are)\b/gi, ' '))) return undefined;
   if (ASKING.test(said)) return found && `project room ${found}`;
-  const apart = readRoomsApart(said, reading);
-  if (!apart.ok || !apart.value.every(({ named }) => named)) return found && `project room ${found}`;
-  const plain = readSentence(said, preferences);
-  return plain.kind === 'nothing' || plain.topic === 'planks' ? `project room ${said}` : undefined;
+  const apart = readRoomsApart(plainly, reading);
+  if (!apart.ok || !apart.value.every(({ named, name: of }) => named && !NO_NAME.test(of)))
+    return found && `project room ${found}`;
+  const plain = readSentence(plainly, preferences);
+  return plain.kind === 'nothing' || plain.topic === 'planks' ? `project room ${plainly}` : undefined;
 }
 
 const ASKS_FOR =

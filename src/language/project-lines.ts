@@ -6,11 +6,11 @@ import type { Preferences } from '../input/reading.ts';
 import { pairPattern } from '../input/rooms/room-text.ts';
 import type { Project } from '../project/project.ts';
 import { readInTime } from '../workers/time-limits.ts';
-import { jobLine, measuringLine, roomLine } from './job-lines.ts';
+import { jobLine, measuringLine, roomLine, stockedLine, supposedLine } from './job-lines.ts';
 import { measured } from './measured.ts';
 
 const PLEASE =
-  "(?:please |ok(?:ay)?,? |now |and |then |let'?s |can you |could you |i want to |i'd like to |i would like to )*";
+  "(?:please |ok(?:ay)?,? |now |and |then |let'?s |can you |could you |i want to |i'd like to |i would like to |actually,? |no, |sorry,? |wait,? |oops,? |i meant )*";
 
 interface SharingPattern {
   readonly said: RegExp;
@@ -128,6 +128,9 @@ export function projectLine(
   return line === text.trim() ? undefined : line;
 }
 
+const NUMBERED_ROOM =
+  /(?<![a-z])(?<name>bed(?:room)?|bath(?:room)?|closet|room|hall|office|kid'?s room) (?<no>[1-9]) (?=\d{1,3}(?:\.\d)? ?(?:'|ft|feet|m)? ?(?:x|by) ?\d)/gi;
+
 /** The line of what is said of a job by somebody with no project in use: it tells what to do first. */
 export function jobLineAlone(text: string): string | undefined {
   return text.length > 400 ? undefined : readInTime(() => jobLine(plainStatement(text)));
@@ -143,6 +146,9 @@ function plainStatement(text: string): string {
       .replace(/(?:[;,]\s*|(?<!\s)\s+)?[\r\n]\s*/g, '; ')
       .replace(/\s+/g, ' ')
       .replaceAll('’', "'")
+      // “Bed 1 10x11”: the number is part of the name.
+      .replace(NUMBERED_ROOM, '$<name> $<no>: ')
+      .replace(/^(?:no|nope|sorry|oops|wait|i meant|actually),? (?=\d)/i, 'make it ')
       .replace(new RegExp(`^${PLEASE}`, 'i'), '')
   );
 }
@@ -165,6 +171,8 @@ function lineOf(
   if (settings !== undefined || !project) return settings;
   const measured = measuringLine(said, project, preferences);
   if (measured !== undefined) return measured;
+  const supposed = supposedLine(said, project, preferences) ?? stockedLine(said);
+  if (supposed !== undefined) return supposed;
   const job = jobLine(said) ?? (BARE.test(said) ? `project ${said}` : undefined);
   const asks = isAsk(said, commands);
   return job ?? (asks ? undefined : roomLine(said, project, preferences));

@@ -255,6 +255,10 @@ export const LOG = {
         ? `${counted(notes, 'note')}, the last ${shown} shown.`
         : `${counted(notes, 'note')}.`,
   added: (no: number) => `Noted, number ${no}.`,
+  spare: (cartons: number, planks: number, broken: number) =>
+    broken > planks
+      ? `${counted(cartons, 'carton')} won’t do: get ${counted(broken - planks, 'plank')} more of the same lot.`
+      : `${counted(cartons, 'carton')} still do: ${planks - broken} of ${counted(planks, 'spare plank')} left.`,
   removed: (text: string) => `Removed: ${quoted(text)}`,
   hits: (count: number, words: string) => `${counted(count, 'note')} with ${quoted(words)}.`,
   title: 'Notes',
