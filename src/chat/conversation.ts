@@ -44,6 +44,8 @@ const memorySchema = z.object({
   known: z.record(z.string().max(40), z.string().max(LONGEST)).optional(),
   /** What the last answers came to. */
   figures: z.array(figureSchema).max(10).optional(),
+  /** A project's rooms were changed last. */
+  project: z.literal(true).optional(),
   /** Units that were requested for the answer. */
   units: z.enum(['imperial', 'metric']).optional(),
 });
@@ -83,7 +85,7 @@ function isRemembered(command: string): boolean {
 }
 
 /** A conversation without a request to go on from. */
-const NOTHING = { command: '', texts: {}, seen: [] };
+const NOTHING: ConversationMemory = { command: '', texts: {}, seen: [] };
 
 /** Keeps a request that was answered, and which cautions this person has now been shown. Never throws. */
 export async function rememberAnswer(
@@ -101,6 +103,8 @@ export async function rememberAnswer(
 ): Promise<void> {
   const name = fullName(command);
   if (name === 'small-talk' && typed.get('about') === 'start-over') return remember(request, undefined, ports);
+  if (/^project (?:room|new)$/.test(name) && 'headline' in outcome)
+    return remember(request, { ...(memory ?? NOTHING), project: true }, ports);
   if (!isRemembered(name)) return;
   const open = 'problems' in outcome && outcome.problems[0].got === '' ? outcome.problems[0].option : undefined;
   if (!('headline' in outcome) && open === undefined) {

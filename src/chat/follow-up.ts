@@ -4,6 +4,7 @@ import { saysMetric, workedFrom } from '../handbook/worked.ts';
 import { fullName } from '../input/command-shape.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern, plainSigns } from '../input/rooms/room-text.ts';
+import { stockedIn } from '../language/counted.ts';
 import { type Measured, measured } from '../language/measured.ts';
 import { READER } from '../text/reader-text.ts';
 import { type Command, unitsOfRequest } from './command.ts';
@@ -179,14 +180,10 @@ function goesOn(plain: string, given: Measured, { command, open }: Before): bool
     (given.room !== undefined && AGAIN.test(plain)) ||
     letters.length < FEWEST_WORDS ||
     open !== undefined ||
-    (STOCKED.test(plain) && OF_FLOORS.test(command)) ||
+    (stockedIn(plain) !== undefined && OF_FLOORS.test(command)) ||
     ((onlyBox || (given.boxes !== undefined && ENOUGH_WORDS.test(plain))) && OF_FLOORS.test(command))
   );
 }
-
-/** How many a store has, without the word for a box. */
-const STOCKED =
-  /(?<![a-z])(?:has|have|had|got|carries|are|is|there(?:'s| are| is)) (?:only |just )?(\d{1,3}) (?:boxes |cartons |packs )?(?:of (?:that|this|the same|my|the) (?:lot|batch|run|dye lot|number|code)|left(?: in stock)?|in stock|on the shelf|available)(?![a-z])/;
 
 const AGAIN = /(?<![a-z])(?:again|was it|did you say|were there)(?![a-z])/;
 
@@ -281,7 +278,7 @@ function merged(
   } else if (
     byArea &&
     !found &&
-    !STOCKED.test(plain) &&
+    !(stockedIn(plain) !== undefined) &&
     (given.share ?? given.price ?? given.boxes ?? given.carton) === undefined &&
     BARE.test(plain)
   ) {
@@ -302,11 +299,16 @@ function merged(
   if (given.share !== undefined && now === 'floor enough') found = true;
   else if (given.share !== undefined) set(now === 'floor estimate' ? 'extra' : 'mistakes', `${given.share}%`);
   else if (now === 'floor estimate' && given.layout.get('direction') === 'diagonal') set('extra', READER.diagonalExtra);
-  const stocked = STOCKED.exec(plain)?.[1] ?? given.boxes;
+  const stocked = stockedIn(plain) ?? given.boxes;
   if (given.boxes !== undefined && (command === 'floor enough' || open === 'have')) set('have', `${given.boxes} boxes`);
   const floor = texts.get('area') ?? texts.get('room');
-  const enough = ENOUGH_WORDS.test(plain) || STOCKED.test(plain);
-  if (stocked !== undefined && floor !== undefined && (now !== 'floor enough' || STOCKED.test(plain)) && enough) {
+  const enough = ENOUGH_WORDS.test(plain) || stockedIn(plain) !== undefined;
+  if (
+    stocked !== undefined &&
+    floor !== undefined &&
+    (now !== 'floor enough' || stockedIn(plain) !== undefined) &&
+    enough
+  ) {
     texts.set('area', floor);
     set('have', `${stocked} boxes`);
     const plank = texts.get('plank');

@@ -31,6 +31,9 @@ export async function goingOn(
   const { commands, access, holdings } = reader;
   const named = withNamed(text, lastOf(memory) ?? memory, memory, commands, holdings.preferences);
   if (named) return named;
+  const home =
+    holdings.project && ALL_ROOMS.test(text.trim()) ? wholeHome(lastOf(memory) ?? memory, memory, commands) : undefined;
+  if (home) return home;
   const section = sectionNamed(text) ?? (await sectionMeant(text));
   if (section === 'why' && memory.command === 'handbook') {
     return sameAgain({ ...memory, texts: { ...memory.texts, reason: 'yes' } }, memory, commands);
@@ -57,7 +60,14 @@ export async function goingOn(
   const typed = commandTyped(text, commands);
   if (typed && !isAboutFloor(text, typed, holdings.preferences)) return undefined;
   // A statement about a project's room changes the project, whatever was asked before it.
-  if (access && projectLineFor(text, commands, holdings) !== undefined) return undefined;
+  const ofAnswer = !memory.project && CORRECTS_IT.test(text) && (last.texts.room ?? last.texts.area) !== undefined;
+  const line = access && !ofAnswer ? projectLineFor(text, commands, holdings) : undefined;
+  if (line !== undefined)
+    return line.startsWith('project ') || holdings.project?.picks.plank !== undefined
+      ? undefined
+      : boxLent(parseText(reader, text, undefined), memory, holdings.preferences);
+  const ends = rowEnds(text, memory, commands, holdings);
+  if (ends) return ends;
   const [{ followUp, unitsWanted }, { correctionIn, isComplaint }] = await Promise.all([
     import('./follow-up.ts'),
     import('./wrong.ts'),
@@ -112,6 +122,62 @@ export async function goingOn(
   if (alone.said !== undefined || alone.sentence === undefined) return undefined;
   return withSaidBefore(alone, lent, commands) ?? boxLent(alone, memory, holdings.preferences);
 }
+
+const ALL_ROOMS =
+  /^(?:(?:and|ok|so|now|what about|how about|for|do),? ){0,4}(?:all (?:the |of the |of my |my |our )?rooms|everything|the whole (?:house|home|floor|place|project|thing)|all of (?:it|them))(?: together| too)?[?.!]*$/i;
+
+/** The last request for all rooms of the project. */
+function wholeHome(
+  { command, texts, said }: Pick<ConversationMemory, 'command' | 'texts' | 'said'>,
+  memory: ConversationMemory,
+  commands: readonly Command[],
+): TextParsed | undefined {
+  const { room, area, ...others } = texts;
+  return (room ?? area) === undefined ? undefined : sameAgain({ command, texts: others, said }, memory, commands);
+}
+
+const ROW_SHORT =
+  /^(?:(?:my|the|and|but|now|oh|help),? ){0,3}row (?<row>\d{1,3}) (?:(?:ends?|ended|is|came|comes|stops?|stopped|falls|fell|up|out|too|a bit|a little) ){1,4}short[.!?]*$/i;
+const ROW_END =
+  /^(?:(?:it|at|about|ended|ends|stops|stopped|is|its|it'?s|the last piece is|last piece is|by),? ){0,4}(?<end>\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,2})?(?: ?(?:"|in(?:ch(?:es)?)?|cm|mm))?)[.!]*$/i;
+
+/** A row that ends short, of a floor that is known: where it ends is asked, and then the rest is laid from there. */
+function rowEnds(
+  text: string,
+  { command: last, texts, known = {}, open, said = '', units }: ConversationMemory,
+  commands: readonly Command[],
+  { preferences, project }: Reader['holdings'],
+): TextParsed | undefined {
+  const command = commands.find((one) => fullName(one) === 'floor resume');
+  if (!command) return undefined;
+  const before = ROW_SHORT.exec(said)?.groups?.row;
+  const end = ROW_END.exec(text.trim())?.groups?.end;
+  if (last === 'floor resume' && open === 'so-far' && before !== undefined && end !== undefined) {
+    const optionTexts = new Map([...Object.entries(texts), ['so-far', `row ${before} ended at ${end}`] as const]);
+    return { said: undefined, parsed: { ok: true, command, optionTexts }, sentence: said, units };
+  }
+  const row = ROW_SHORT.exec(text.trim())?.groups?.row;
+  const plank = texts.plank ?? plankKnown(known, preferences);
+  const room = roomKnown({ ...known, ...texts });
+  if (row === undefined || (plank ?? project?.picks.plank) === undefined || (!project && room === undefined))
+    return undefined;
+  const optionTexts = new Map([
+    ...(room === undefined ? [] : [['room', room] as const]),
+    ...(plank === undefined ? [] : [['plank', plank] as const]),
+  ]);
+  const problems = [{ option: 'so-far', got: '', expected: READER.rowEnd(Number(row)) }] as const;
+  const partly = { command, optionTexts, assumed: [], missing: ['so-far'] };
+  return {
+    said: undefined,
+    parsed: { ok: false, problems, partly, about: partly, open: 'so-far' },
+    sentence: text,
+    units,
+  };
+}
+
+/** A size that corrects whatever was spoken of last. */
+const CORRECTS_IT =
+  /^(?:(?:no|nope|actually|sorry|wait|oops|i meant),? ){0,3}(?:(?:it|that|this|the room)(?:'s|’s| is| was)? |its |make (?:it|that) |should be |it should be )?(?:actually |really )?\d/i;
 
 /** The last request with options that are said by their names. */
 function withNamed(
@@ -266,17 +332,34 @@ function aboutRule(
   const both = parse(`${said} ${text}`);
   if (!both.parsed.ok) return isFigure(text) && both.parsed.partly ? both : undefined;
   const name = fullName(both.parsed.command);
-  // A figure after a rule: the question and the figure as one message.
-  if (isFigure(text)) return ASIDES.includes(name) ? undefined : both;
+  if (name.startsWith('project ')) return undefined;
   const alone = parse(text);
+  // A figure after a rule: the question and the figure as one message.
+  if (isFigure(text))
+    return ASIDES.includes(name) && (alone.parsed.ok || !sameEntry(both, texts.entry)) ? undefined : both;
+  // A question with a subject of its own is asked for itself.
+  if (!LEANS.test(text) && text.trim().split(/\s+/).length >= FEWEST_OWN_WORDS && isEntry(alone)) return undefined;
   const talk =
     alone.parsed.ok &&
     fullName(alone.parsed.command) === 'small-talk' &&
     NOT_MINE.includes(alone.parsed.optionTexts.get('about') ?? '');
   const clear =
     alone.parsed.ok && !talk && !alone.parsed.optionTexts.has('near') && !alone.parsed.optionTexts.has('also');
-  const same = name === 'handbook' && both.parsed.optionTexts.get('entry') === texts.entry;
+  const same = sameEntry(both, texts.entry);
   return !clear && (same || talk || !alone.parsed.ok) ? { ...both, sentence: said } : undefined;
+}
+
+/** What stands for something said before, or begins in the middle of a sentence. */
+const LEANS =
+  /(?<![a-z])(?:it|its|that|this|them|those|these|they|there|one|ones)(?![a-z])|^(?:and|but|or|so|what about|how about|even|also|with|on|over|in|for|when|if|then)(?![a-z])/i;
+const FEWEST_OWN_WORDS = 4;
+
+function isEntry({ parsed }: TextParsed): boolean {
+  return parsed.ok && fullName(parsed.command) === 'handbook' && parsed.optionTexts.has('entry');
+}
+
+function sameEntry({ parsed }: TextParsed, entry: string | undefined): boolean {
+  return parsed.ok && fullName(parsed.command) === 'handbook' && parsed.optionTexts.get('entry') === entry;
 }
 
 /** Small talk that may be a question about a floor with its subject left out. */
@@ -417,7 +500,8 @@ function plankLent(
 /** An estimate by area with the box that was said before. */
 function boxLent(alone: TextParsed, memory: ConversationMemory, preferences: Preferences): TextParsed | undefined {
   const { parsed } = alone;
-  if (!parsed.ok || fullName(parsed.command) !== 'floor estimate' || parsed.optionTexts.has('box')) return undefined;
+  if (!parsed.ok || !/^floor (?:estimate|enough)$/.test(fullName(parsed.command)) || parsed.optionTexts.has('box'))
+    return undefined;
   const { known = {} } = memory;
   const box = known.box ?? plankKnown(known, preferences);
   if (box === undefined) return undefined;
@@ -431,10 +515,13 @@ function isFigure(text: string): boolean {
   return text.length <= LONGEST_FEW && /\d/.test(text) && words.length <= 3;
 }
 
+const STATES_PLANKS = /^planks? (?:are|is|come|comes|measure|measures|have|has) /i;
+
 /** Whether a text starts with “planks” or “enough” as a word of a sentence, and not as the command. */
 function isAboutFloor(text: string, typed: Command, preferences: Preferences): boolean {
   if (fullName(typed) === 'floor enough') return !text.includes(':');
   if (fullName(typed) !== 'floor planks' || text.includes(':')) return false;
+  if (STATES_PLANKS.test(text)) return true;
   const { room, plank, size, carton } = measured(text, preferences);
   return room === undefined && (plank ?? size ?? carton) !== undefined;
 }

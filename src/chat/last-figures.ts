@@ -17,6 +17,7 @@ import {
   priceEach,
   shareOf,
   statedSum,
+  stockedIn,
   taxIn,
   type Unit,
   unitNamed,
@@ -33,6 +34,8 @@ export const figureSchema = z.object({
   count: z.number().optional(),
   unit: z.string().max(10).optional(),
   cents: z.number().optional(),
+  /** Planks that were bought beside those to lay. */
+  spare: z.number().optional(),
   currency: z.string().max(3).optional(),
 });
 export type LastFigure = z.infer<typeof figureSchema>;
@@ -42,7 +45,8 @@ interface FigureData extends Result {
   /** Of a comparison, a sum for each way. */
   readonly cents?: number | object;
   readonly currency?: string;
-  readonly count?: number | { readonly cartons: number };
+  readonly count?: number | { readonly cartons: number; readonly planks: number };
+  readonly plank?: { readonly perCarton: number };
   readonly unit?: string;
   readonly cost?: { readonly cents: number };
   readonly sticks?: readonly { readonly count?: number; readonly cents?: number }[];
@@ -53,8 +57,10 @@ interface FigureData extends Result {
 
 /** The count and the money of an answer's data; undefined where it has neither. */
 export function answeredFigure(command: string, place: string | undefined, data: Result): LastFigure | undefined {
-  const { kind, cartons, cents, currency, count, unit, cost, sticks, bags, screws, values } = data as FigureData;
+  const { kind, cartons, cents, currency, count, unit, cost, sticks, bags, screws, values, plank } = data as FigureData;
   const laid = typeof count === 'object' ? count.cartons : undefined;
+  const spare =
+    kind === 'floor' && typeof count === 'object' && plank ? count.cartons * plank.perCarton - count.planks : undefined;
   const [stick] = sticks ?? [];
   const counted: readonly [number | undefined, string | undefined] =
     kind === 'estimate'
@@ -84,6 +90,7 @@ export function answeredFigure(command: string, place: string | undefined, data:
     ...(value === undefined ? {} : { count: value, unit: named ?? 'pieces' }),
     ...(money === undefined ? {} : { cents: money }),
     ...(currency === undefined ? {} : { currency }),
+    ...(spare === undefined ? {} : { spare }),
   };
 }
 
@@ -178,6 +185,7 @@ export function figuresTalk(plain: string, given: Measured, talk: FigureTalk): R
   return (
     comparing(plain, talk) ??
     covering(plain, given, talk) ??
+    stocked(plain, given, talk) ??
     (given.room === undefined
       ? (payingIn(plain, given, talk) ?? claimed(plain, talk) ?? counting(plain, talk) ?? leftOver(plain, talk))
       : undefined) ??
@@ -221,6 +229,20 @@ function leftOver(plain: string, { command, texts, figures }: FigureTalk): Recko
   if (!LEFT_OVER.test(plain) || !/^floor (?:planks|estimate)$/.test(command)) return undefined;
   if (last?.unit !== 'boxes' || area === undefined || box === undefined) return undefined;
   return { aside: true, command: 'floor enough', texts: { area, have: `${last.count} boxes`, box } };
+}
+
+/** What a store has of one lot against the floor that is known, whichever of them is said first. */
+function stocked(plain: string, given: Measured, { command, texts, known }: FigureTalk): Reckoned | undefined {
+  const count = stockedIn(plain);
+  const asked = command === 'handbook' && texts.entry === 'same-lot';
+  const have = count === undefined ? (asked ? known.have : undefined) : `${count} boxes`;
+  const fresh = given.room ?? given.areas[0];
+  const area = fresh ?? known.room ?? known.area;
+  const box = given.carton ?? given.plank ?? known.box ?? known.plank;
+  if (have === undefined || area === undefined || box === undefined) return undefined;
+  return count === undefined && fresh === undefined && given.carton === undefined
+    ? undefined
+    : { command: 'floor enough', texts: { area, have, box } };
 }
 
 function money({ cents, currency = 'USD' }: LastFigure): string | undefined {
@@ -350,7 +372,7 @@ const WHAT_IS_LEFT =
   /^(?:so |and |ok |then )*(?:how (?:many|much)(?: more)? ?(?:planks?|rows?|boxes|pieces|boards)? ?(?:are |is |do i have |have i got |'?s )?(?:left|to go|remaining|still (?:to go|needed))(?: to (?:lay|do|go))?|what(?:'s|s| is) (?:left|still to do)|how far am i|how much (?:more )?(?:is left|to go))[?.! ]*$/;
 
 const BROKE =
-  /^(?:(?:and|i|we|just|oh|oops|damn|also|then),? )*(?:broke|ruined|miscut|cracked|wasted|messed up|damaged) (an?|one|\d{1,2})(?: more| of them)?(?: planks?| boards?)?[.! ]*$/;
+  /^(?:(?:and|i|we|just|oh|oops|damn|also|then),? )*(?:broke|ruined|miscut|cracked|wasted|messed up|damaged) (an?|one|\d{1,2})(?: more| of them)?(?: planks?| boards?)?(?: already| today| so far)?[.! ]*$/;
 const LEFT_THERE =
   /(?<![\d.])(\d{1,3} (?:planks?|boards?|boxes|cartons))(?: (?:are|is))?(?: still)? (?:left|here|to go|remaining|on hand|more)(?![a-z])/;
 /** Where a row ended, and nothing else. */
@@ -393,6 +415,12 @@ function counting(plain: string, talk: FigureTalk): Reckoned | undefined {
   const [last] = figures.slice(-1);
   const rows = rowsLaid(plain, talk);
   if (rows) return rows;
+  const broke = BROKE.exec(plain)?.[1];
+  if (broke !== undefined && last?.spare !== undefined && last.spare > 0)
+    return {
+      command: 'tally',
+      texts: { items: `${last.spare} planks`, used: `${/^\d/.test(broke) ? broke : 1} planks` },
+    };
   const part = doneIn(plain);
   if (part) return part;
   const used = usedIn(plain);

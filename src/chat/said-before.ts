@@ -3,7 +3,7 @@
 import { readPlank } from '../input/parse-plank.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern } from '../input/rooms/room-text.ts';
-import { offersIn } from '../language/counted.ts';
+import { offersIn, stockedIn } from '../language/counted.ts';
 import { type Measured, measured } from '../language/measured.ts';
 
 /** By name: `room`, `area`, `plank`, `box`, `size`, `count`, `have`, `price`, `offer`. */
@@ -19,12 +19,15 @@ export function piecesIn(text: string, texts: Known, before: Known, preferences:
   const own = SHARED.flatMap((name) => (texts[name] === undefined ? [] : [[name, texts[name]] as const]));
   const [, had, covers] = /^(\d{1,4}) box(?:es)? of (.+)$/.exec(texts.items ?? '') ?? [];
   const stock = had === undefined || covers === undefined ? {} : { have: `${had} boxes`, box: covers };
+  const count = stockedIn(given.plain.toLowerCase());
+  const lot = count === undefined ? {} : { have: `${count} boxes` };
   const place = texts.room !== undefined || texts.area !== undefined;
   const old = Object.entries(before).filter(([name]) => !(place && (name === 'room' || name === 'area')));
   return {
     ...Object.fromEntries(old),
     ...Object.fromEntries(own),
     ...stock,
+    ...lot,
     ...withPieces(given, before, preferences),
   };
 }

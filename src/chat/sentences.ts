@@ -217,6 +217,9 @@ function fromHeard(
     const counted = sentenceFrame('floor estimate', given, preferences);
     if (counted && !counted.missing) return framed(counted, commands);
   }
+  // Damp below a floor is first of all stopped and dried, whatever rule about it the words are near.
+  if (heard.kind === 'entry' && DAMP_BASE.test(given.plain) && !isQuestion(text) && !ABOUT_WET.includes(heard.id))
+    return entryAnswer(text, 'damage-found', heard, commands);
   if (heard.kind === 'entry') {
     // A floor and what a box covers are there to be counted, whatever rule the words are near.
     const place = given.room ?? given.areas[0];
@@ -256,6 +259,21 @@ function fromHeard(
 function floorSaid({ room, areas }: Measured): boolean {
   return room !== undefined || areas.length > 0;
 }
+
+const DAMP_BASE =
+  /(?<![a-z])(?:sub ?floor|plywood|osb)(?![a-z]).{0,40}(?<![a-z])(?:wet|damp|moist|soaked|soggy)(?![a-z])|(?<![a-z])(?:wet|damp|moist|soaked|soggy|water ?stain(?:ed|s)?)(?![a-z]).{0,30}(?<![a-z])(?:sub ?floor|plywood|osb)(?![a-z])/;
+const ABOUT_WET = [
+  'water-damage',
+  'damage-found',
+  'mold',
+  'moisture-test',
+  'moisture-limits',
+  'crawlspace',
+  'leveler-dry',
+  'insurance',
+  'pet-odor',
+  'asbestos-disturbed',
+];
 
 /** Entries about a limit, with the command that holds a reading against it. */
 const JUDGES: Readonly<Record<string, string>> = {

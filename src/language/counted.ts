@@ -293,6 +293,15 @@ export function priceEach(plain: string): { readonly price: string; readonly uni
   return { price: `${mark ?? '$'}${price}`, ...(named === undefined ? {} : { unit: named }) };
 }
 
+/** How many a store has, without the word for a box. */
+const STOCKED =
+  /(?<![a-z])(?:has|have|had|got|carries|are|is|there(?:'s| are| is)) (?:only |just )?(\d{1,3}) (?:boxes |cartons |packs )?(?:of (?:that|this|the same|my|the) (?:lot|batch|run|dye lot|number|code)|left(?: in stock)?|in stock|on the shelf|available)(?![a-z])/;
+
+/** “Only has 14 boxes of that lot”: the boxes, as a figure. */
+export function stockedIn(plain: string): string | undefined {
+  return STOCKED.exec(plain)?.[1];
+}
+
 /** A length of trim in all: longer than a stick, or said to be of trim. */
 const TRIM_RUN =
   /(?<![\d.,/x×-])(?<run>(?:\d{1,3},)?\d{1,4}(?:\.\d{1,2})?) ?(?<unit>'|ft|feet|foot|m|met(?:er|re)s?)(?! ?(?:x|×|by|sticks?|lengths?|footers?|pieces?|boards?|stock|wide|high|tall|sq)(?![a-z]))(?![a-z])(?<of> (?:of|worth of) (?:new |the )?(?:base(?:boards?)?|trim|walls?|quarter|shoe|mou?lding|skirting|casing|running))?/g;

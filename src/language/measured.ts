@@ -116,6 +116,9 @@ function withSigns(text: string): string {
     : cents;
 }
 
+/** A percentage that a meter shows. */
+const METERED = /(?<![a-z])(?:moisture|meter|reads?|readings?|measured|humidity|rh|now dry|is dry|dry now)(?![a-z])/;
+
 /** Never throws. */
 export function measured(text: string, preferences: Preferences): Measured {
   const notes: string[] = [];
@@ -213,7 +216,7 @@ export function measured(text: string, preferences: Preferences): Measured {
     ...optional('count', count),
     ...optional('countable', counted && size === undefined ? covers : undefined),
     ...(price === undefined ? {} : { price }),
-    ...optional('share', SHARE.exec(plain)?.[1]),
+    ...optional('share', METERED.test(plain) ? undefined : SHARE.exec(plain)?.[1]),
     ...optional('boxes', BOXES.exec(plain)?.[1]),
     layout: new Map(layout.options),
     assumed: [...notes, ...rooms.builtIns.map(builtInNote)],

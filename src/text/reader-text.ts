@@ -32,6 +32,8 @@ export const READER = {
   /** A common inside door, as an option. */
   usualDoor: '32 in',
   doorsTaken: 'Assuming each door is 32 in wide; say the width if it isn’t.',
+  rowEnd: (row: number) =>
+    `Where does row ${row} end? Measure the last piece, or from the starting wall to where it stops, for example ${byUnits('31 1/4 in', '79.5 cm')}.`,
   plankSize: 'How wide and how long is one plank?',
   before: (what: string) => `Using what you said before: ${what}.`,
   unkept: 'Not saved yet: type “project new” and a name for it, then say it again.',
