@@ -13,7 +13,7 @@ import { ASIDES, type ConversationMemory, lastOf } from './conversation.ts';
 import type { Reader, TextParsed } from './grammar.ts';
 import { figuresTalk } from './last-figures.ts';
 import { namedOptions } from './own-options.ts';
-import { piecesIn, plankKnown, roomKnown, saidOnly } from './said-before.ts';
+import { piecesIn, plankKnown, roomKnown, rowEnds, saidOnly } from './said-before.ts';
 
 /** More than this is a sentence of its own. */
 const LONGEST_FEW = 40;
@@ -67,7 +67,7 @@ export async function goingOn(
       ? undefined
       : boxLent(parseText(reader, text, undefined), memory, holdings.preferences);
   const ends = rowEnds(text, memory, commands, holdings);
-  if (ends) return ends;
+  if (ends) return { said: undefined, units: memory.units, ...ends };
   const [{ followUp, unitsWanted }, { correctionIn, isComplaint }] = await Promise.all([
     import('./follow-up.ts'),
     import('./wrong.ts'),
@@ -134,45 +134,6 @@ function wholeHome(
 ): TextParsed | undefined {
   const { room, area, ...others } = texts;
   return (room ?? area) === undefined ? undefined : sameAgain({ command, texts: others, said }, memory, commands);
-}
-
-const ROW_SHORT =
-  /^(?:(?:my|the|and|but|now|oh|help),? ){0,3}row (?<row>\d{1,3}) (?:(?:ends?|ended|is|came|comes|stops?|stopped|falls|fell|up|out|too|a bit|a little) ){1,4}short[.!?]*$/i;
-const ROW_END =
-  /^(?:(?:it|at|about|ended|ends|stops|stopped|is|its|it'?s|the last piece is|last piece is|by),? ){0,4}(?<end>\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,2})?(?: ?(?:"|in(?:ch(?:es)?)?|cm|mm))?)[.!]*$/i;
-
-/** A row that ends short, of a floor that is known: where it ends is asked, and then the rest is laid from there. */
-function rowEnds(
-  text: string,
-  { command: last, texts, known = {}, open, said = '', units }: ConversationMemory,
-  commands: readonly Command[],
-  { preferences, project }: Reader['holdings'],
-): TextParsed | undefined {
-  const command = commands.find((one) => fullName(one) === 'floor resume');
-  if (!command) return undefined;
-  const before = ROW_SHORT.exec(said)?.groups?.row;
-  const end = ROW_END.exec(text.trim())?.groups?.end;
-  if (last === 'floor resume' && open === 'so-far' && before !== undefined && end !== undefined) {
-    const optionTexts = new Map([...Object.entries(texts), ['so-far', `row ${before} ended at ${end}`] as const]);
-    return { said: undefined, parsed: { ok: true, command, optionTexts }, sentence: said, units };
-  }
-  const row = ROW_SHORT.exec(text.trim())?.groups?.row;
-  const plank = texts.plank ?? plankKnown(known, preferences);
-  const room = roomKnown({ ...known, ...texts });
-  if (row === undefined || (plank ?? project?.picks.plank) === undefined || (!project && room === undefined))
-    return undefined;
-  const optionTexts = new Map([
-    ...(room === undefined ? [] : [['room', room] as const]),
-    ...(plank === undefined ? [] : [['plank', plank] as const]),
-  ]);
-  const problems = [{ option: 'so-far', got: '', expected: READER.rowEnd(Number(row)) }] as const;
-  const partly = { command, optionTexts, assumed: [], missing: ['so-far'] };
-  return {
-    said: undefined,
-    parsed: { ok: false, problems, partly, about: partly, open: 'so-far' },
-    sentence: text,
-    units,
-  };
 }
 
 /** A size that corrects whatever was spoken of last. */

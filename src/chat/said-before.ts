@@ -1,10 +1,15 @@
 /** What was said of a floor in a conversation, piece by piece and in any order: rooms, the size of a plank, what a box holds. */
 
+import { fullName } from '../input/command-shape.ts';
 import { readPlank } from '../input/parse-plank.ts';
 import type { Preferences } from '../input/reading.ts';
 import { pairPattern } from '../input/rooms/room-text.ts';
 import { offersIn, stockedIn } from '../language/counted.ts';
 import { type Measured, measured } from '../language/measured.ts';
+import type { Project } from '../project/project.ts';
+import { READER } from '../text/reader-text.ts';
+import type { Command } from './command.ts';
+import type { Parsed } from './command-line.ts';
 
 /** By name: `room`, `area`, `plank`, `box`, `size`, `count`, `have`, `price`, `offer`. */
 export type Known = Readonly<Record<string, string>>;
@@ -87,4 +92,50 @@ export function saidOnly(given: Measured): boolean {
 /** A room that has walls: an area alone has none. */
 export function roomKnown({ room, area }: Known): string | undefined {
   return [room, area].find((one) => one !== undefined && pairPattern().exec(one) !== null);
+}
+
+/** What a row that ends short may be a row of. */
+interface RowTalk {
+  readonly command: string;
+  readonly texts: Known;
+  readonly known?: Known | undefined;
+  readonly open?: string | undefined;
+  readonly said?: string | undefined;
+}
+
+const ROW_SHORT =
+  /^(?:(?:my|the|and|but|now|oh|help),? ){0,3}row (?<row>\d{1,3}) (?:(?:ends?|ended|is|came|comes|stops?|stopped|falls|fell|up|out|too|a bit|a little) ){1,4}short[.!?]*$/i;
+const ROW_END =
+  /^(?:(?:it|at|about|ended|ends|stops|stopped|is|it's|the last piece is|last piece is|by),? ){0,4}(?<end>\d{1,3}(?:[ -]\d{1,2}\/\d{1,2}|\/\d{1,2}|\.\d{1,2})?(?: ?(?:"|in(?:ch(?:es)?)?|cm|mm))?)[.!]*$/i;
+
+/** A row that ends short, of a floor that is known: where it ends is asked, and then the rest is laid from there. */
+export function rowEnds(
+  text: string,
+  { command: last, texts, known = {}, open, said = '' }: RowTalk,
+  commands: readonly Command[],
+  {
+    preferences,
+    project,
+  }: { readonly preferences: Preferences; readonly project?: Pick<Project, 'picks'> | undefined },
+): { readonly parsed: Parsed; readonly sentence: string } | undefined {
+  const command = commands.find((one) => fullName(one) === 'floor resume');
+  if (!command) return undefined;
+  const before = ROW_SHORT.exec(said)?.groups?.row;
+  const end = ROW_END.exec(text.trim())?.groups?.end;
+  if (last === 'floor resume' && open === 'so-far' && before !== undefined && end !== undefined) {
+    const optionTexts = new Map([...Object.entries(texts), ['so-far', `row ${before} ended at ${end}`] as const]);
+    return { parsed: { ok: true, command, optionTexts }, sentence: said };
+  }
+  const row = ROW_SHORT.exec(text.trim())?.groups?.row;
+  const plank = texts.plank ?? plankKnown(known, preferences);
+  const room = roomKnown({ ...known, ...texts });
+  if (row === undefined || (plank ?? project?.picks.plank) === undefined || (!project && room === undefined))
+    return undefined;
+  const optionTexts = new Map([
+    ...(room === undefined ? [] : [['room', room] as const]),
+    ...(plank === undefined ? [] : [['plank', plank] as const]),
+  ]);
+  const problems = [{ option: 'so-far', got: '', expected: READER.rowEnd(Number(row)) }] as const;
+  const partly = { command, optionTexts, assumed: [], missing: ['so-far'] };
+  return { parsed: { ok: false, problems, partly, about: partly, open: 'so-far' }, sentence: text };
 }
