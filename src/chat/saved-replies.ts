@@ -115,10 +115,14 @@ export async function forgetAnswers(kept: KeyValueStore, account: string): Promi
   }
   await kept.delete(`answers:${account}`);
   await kept.delete(threadsKey(account));
+  await kept.delete(greetedKey(account));
 }
 
 /** Where a platform keeps the threads that it opened for the projects of an account. */
 export const threadsKey = (account: string): string => `threads:${account}`;
+
+/** Where it is kept that somebody was greeted. */
+export const greetedKey = (account: string): string => `greeted:${account}`;
 
 /** Latest last. */
 async function answersOf(kept: KeyValueStore, account: string): Promise<readonly string[]> {

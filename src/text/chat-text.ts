@@ -93,6 +93,21 @@ export const CHAT = {
   menu: 'Work out quantities',
 } as const;
 
+/** The first words to somebody in Discord; each button opens a command, by its full name. */
+export const GREETING = {
+  title: 'Hi! I work out floors.',
+  lines: [
+    'Tell me your rooms and your planks, and I work out the boxes, every cut and what to watch out for.',
+    'Only you see my answers until you show them.',
+  ],
+  heard: 'Just write to me here, or mention me in a channel.',
+  begin: [
+    ['floor planks', 'How many boxes?'],
+    ['project new', 'Start a project'],
+    ['help', 'What can I ask?'],
+  ],
+} as const;
+
 /** What can be asked in Discord: jobs, with the names of the entries for them. */
 export const DISCORD_HELP = {
   title: 'Ask in your own words',

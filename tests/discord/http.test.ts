@@ -3,12 +3,12 @@
 import { generateKeyPairSync, sign } from 'node:crypto';
 import type { APIInteraction } from 'discord.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
+import { EVENTS_PATH, INTERACTIONS_PATH } from '../../src/platforms/discord/start.ts';
 import { type Listening, listen, routed } from '../../src/server/http.ts';
 import { Outage } from '../../src/storage/types.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { pick, slash, typing } from './interactions.ts';
-import { controlOf, field, textOf } from './json-field.ts';
+import { controlOf, field, labelsOf, textOf } from './json-field.ts';
 import { type Stage, stage } from './stage.ts';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');
@@ -23,7 +23,7 @@ const faults: unknown[] = [];
 beforeAll(async () => {
   const kept = keptInMemory();
   for (let process = 0; process < 2; process++) {
-    const bot = await stage({ kept, settings: { publicKey: KEY } });
+    const bot = await stage({ kept, settings: { publicKey: KEY }, strangers: true });
     bots.push(bot);
     const app = routed([...bot.running.routes], (cause) => faults.push(cause));
     servers.push(await listen(app, { host: '127.0.0.1', port: 0 }));
@@ -43,16 +43,20 @@ interface Sent {
   readonly signed?: (timestamp: string, body: string) => string;
   readonly server?: number;
   readonly body?: string;
+  readonly path?: string;
 }
 
 const now = (): number => Math.floor(Date.now() / 1000);
 const signature = (timestamp: string, body: string): string =>
   sign(null, Buffer.from(timestamp + body), privateKey).toString('hex');
 
-async function send(interaction: unknown, { seconds = now(), signed = signature, server = 0, body }: Sent = {}) {
+async function send(
+  interaction: unknown,
+  { seconds = now(), signed = signature, server = 0, body, path = INTERACTIONS_PATH }: Sent = {},
+) {
   const text = body ?? JSON.stringify(interaction);
   const headers = { 'x-signature-ed25519': signed(String(seconds), text), 'x-signature-timestamp': String(seconds) };
-  return fetch(`http://127.0.0.1:${servers[server]?.port}${INTERACTIONS_PATH}`, {
+  return fetch(`http://127.0.0.1:${servers[server]?.port}${path}`, {
     method: 'POST',
     headers,
     body: text,
@@ -207,5 +211,47 @@ describe('an interaction signed rightly once', () => {
     await send(next, { server: 1 });
     await bot(1).discord.next(({ token }) => token === next.token);
     expect(responses(interaction)).toHaveLength(1);
+  });
+});
+
+describe('the event of an installation', () => {
+  const event = (type: string, user: unknown) => ({
+    version: 1,
+    application_id: '900000000000000001',
+    type: 1,
+    event: { type, timestamp: '2026-11-01T00:00:00Z', data: { integration_type: 0, user, scopes: ['bot'] } },
+  });
+  const installer = { id: '100000000000000031', username: 'p', discriminator: '0', avatar: null, global_name: null };
+  const posts = () => bots.flatMap(({ discord }) => discord.captured.filter(({ kind }) => kind === 'post'));
+
+  it('greets who installed it, once, with three buttons, in their own messages', async () => {
+    const authorized = event('APPLICATION_AUTHORIZED', installer);
+    expect((await send({ version: 1, application_id: '1', type: 0 }, { path: EVENTS_PATH })).status).toBe(204);
+    const taken = await send(authorized, { path: EVENTS_PATH });
+    expect([taken.status, await taken.text()]).toEqual([204, '']);
+    const greeting = await bot().discord.next(({ kind }) => kind === 'post');
+    expect(greeting.path).toBe('/channels/501/messages');
+    expect(labelsOf(greeting.body)).toEqual(['How many boxes?', 'Start a project', 'What can I ask?']);
+    // Help does not say that it hears messages: by HTTP there are none.
+    expect(textOf(greeting.body)).not.toContain('mention me');
+    await send(authorized, { server: 1, path: EVENTS_PATH });
+    const first = slash('tape', { sum: '1 ft + 1 ft' }, { user: installer.id });
+    await send(first);
+    const next = slash('tape', { sum: '1 ft + 1 ft' }, { user: installer.id });
+    await send(next);
+    await bot().discord.next(({ token }) => token === next.token);
+    expect(posts()).toHaveLength(1);
+    expect(responses(first)).toHaveLength(1);
+  });
+
+  it('that is forged, of another kind or without a person greets nobody', async () => {
+    const authorized = event('APPLICATION_AUTHORIZED', { ...installer, id: '100000000000000032' });
+    const before = posts().length;
+    expect((await send(authorized, { path: EVENTS_PATH, signed: () => 'ab'.repeat(64) })).status).toBe(401);
+    expect((await send(event('ENTITLEMENT_CREATE', installer), { path: EVENTS_PATH })).status).toBe(204);
+    for (const user of [undefined, {}, { id: 'x' }])
+      expect((await send(event('APPLICATION_AUTHORIZED', user), { path: EVENTS_PATH })).status).toBe(204);
+    await send(tape());
+    expect(posts()).toHaveLength(before);
   });
 });

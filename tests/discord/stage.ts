@@ -31,6 +31,8 @@ export interface Stage {
 export interface Staged {
   readonly commands?: readonly Command[];
   readonly kept?: KeyValueStore;
+  /** Whether people use it for the first time. */
+  readonly strangers?: boolean;
   /** What the pipeline has besides the port of faults. */
   readonly ports?: Partial<Ports>;
   /** Whether a wait of so many milliseconds is over at once; else it never is. */
@@ -45,6 +47,10 @@ export interface Staged {
 export async function stage(staged: Staged = {}): Promise<Stage> {
   const discord = await discordLoopback();
   const faults: unknown[] = [];
+  const memory = staged.kept ?? keptInMemory();
+  // Nobody is new, so that no greeting follows their first answer.
+  const claim: KeyValueStore['claim'] = async (key, milliseconds) =>
+    !(key.startsWith('greeted:') && !staged.strangers) && memory.claim(key, milliseconds);
   const list = staged.commands ?? commands;
   const fault = (_reference: string, cause: unknown): void => {
     faults.push(cause);
@@ -54,7 +60,7 @@ export async function stage(staged: Staged = {}): Promise<Stage> {
     answer: staged.answer ?? ((request) => answer(request, list, { fault, ...staged.ports })),
     commands: list,
     preferences: DEFAULT_PREFERENCES,
-    kept: staged.kept ?? keptInMemory(),
+    kept: { ...memory, claim },
     fault,
     // A narrow picture is a picture; how one looks at its full width is tested where it is drawn.
     toPng: staged.toPng ?? ((drawing) => toPng(drawing, 225)),

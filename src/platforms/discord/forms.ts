@@ -5,15 +5,18 @@ import {
   type APILabelComponent,
   type APIModalInteractionResponseCallbackData,
   type APIModalSubmission,
+  ButtonStyle,
   ComponentType,
   TextInputStyle,
 } from 'discord.js';
+import { accountKey } from '../../accounts/records.ts';
 import type { Command, Form } from '../../chat/command.ts';
 import { type Field, formFields, formGiven } from '../../chat/form.ts';
+import { greetedKey, recentAnswers } from '../../chat/saved-replies.ts';
 import { fullName } from '../../input/command-shape.ts';
 import { Outage } from '../../storage/types.ts';
-import { CHAT, sayFault } from '../../text/chat-text.ts';
-import { refused, tellFault } from './fault.ts';
+import { CHAT, GREETING, sayFault } from '../../text/chat-text.ts';
+import { inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
 import { type Came, customId } from './interaction.ts';
 import {
   CUSTOM_ID,
@@ -21,6 +24,7 @@ import {
   FIELD_LABEL,
   FIELD_PLACEHOLDER,
   FIELD_VALUE,
+  KEEP_TIME,
   MODAL_FIELDS,
   MODAL_TITLE,
   SELECT_OPTIONS,
@@ -163,6 +167,56 @@ export async function sayTo(came: Came, access: DiscordContext, text: string): P
     // Answered already, so that a further message is still taken; or nothing is.
     await access.wire.followUp(came, word, ephemeral).catch(() => undefined);
   }
+}
+
+// A greeting, once, to who installed the application or uses it for the first time.
+
+const GREETED_FOR = 365 * 24 * 3600 * 1000;
+
+/** Greets who installed it, in their own messages; where those are closed it is left for their first use. Never rejects. */
+export async function greetInstaller(person: string, access: DiscordContext): Promise<void> {
+  const account = accountKey({ platform: 'discord', id: person });
+  try {
+    if (!(await isNew(account, access))) return;
+    await access.wire.direct(person, greeting(access));
+  } catch (cause) {
+    if (refused(cause) !== 'content') return tellUnlessOutage(access, cause);
+    await access.kept.delete(greetedKey(account)).catch(() => undefined);
+  }
+}
+
+/** Greets who uses it for the first time, behind their first answer, for them alone. Never rejects. */
+export async function greetFirst(came: Came, access: DiscordContext): Promise<void> {
+  if (came.open || !access.isFresh(greetedKey(came.account))) return;
+  try {
+    if (!(await isNew(came.account, access))) return;
+    const before = await inTime(recentAnswers(access.kept, came.account, 2), KEEP_TIME, access);
+    if (before.length > 1) return;
+    await access.wire.followUp(came, greeting(access), came.ephemeral);
+  } catch (cause) {
+    // A greeting that is refused is no loss.
+    if (refused(cause) === 'unknown') tellUnlessOutage(access, cause);
+  }
+}
+
+function isNew(account: string, access: DiscordContext): Promise<boolean> {
+  return inTime(access.kept.claim(greetedKey(account), GREETED_FOR), KEEP_TIME, access);
+}
+
+function greeting({ hears }: DiscordContext): Outgoing {
+  const { title, lines, heard, begin } = GREETING;
+  const content = [`### ${title}`, ...lines, ...(hears ? [heard] : [])].join('\n');
+  const buttons = begin.map(([name, said], at) => ({
+    type: ComponentType.Button as const,
+    style: at === 0 ? (ButtonStyle.Primary as const) : (ButtonStyle.Secondary as const),
+    label: said,
+    custom_id: customId('begin', '', name),
+  }));
+  const card = [
+    { type: ComponentType.TextDisplay as const, content },
+    { type: ComponentType.ActionRow as const, components: buttons },
+  ];
+  return { components: [{ type: ComponentType.Container, components: card }], attachments: [], files: [] };
 }
 
 export function wordOf(text: string): Outgoing {

@@ -78,7 +78,7 @@ export function sentAt(id: string): number {
 }
 
 /** Whether something is an id as Discord writes them: a whole number of 64 bits, as text. */
-function isSnowflake(id: unknown): boolean {
+export function isSnowflake(id: unknown): boolean {
   return typeof id === 'string' && /^\d{1,20}$/.test(id);
 }
 
@@ -156,6 +156,7 @@ export const VERBS = [
   'buy',
   'broke',
   'thread',
+  'begin',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 

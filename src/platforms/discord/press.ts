@@ -22,7 +22,7 @@ import { openThread } from './thread.ts';
 import type { DiscordContext, ResponseChannel } from './types.ts';
 
 /** What each verb of a button or select is for; a form comes back as a form. */
-const KINDS: Readonly<Record<Exclude<Verb, 'form' | 'menu'>, PressKind>> = {
+const KINDS: Readonly<Record<Exclude<Verb, 'form' | 'menu' | 'begin'>, PressKind>> = {
   ask: 'ask',
   pick: 'ask',
   change: 'change',
@@ -68,7 +68,8 @@ export async function press(
 ): Promise<void> {
   const { message } = interaction;
   const pressed = pressedIn(interaction);
-  if (!pressed || pressed.verb === 'form' || pressed.verb === 'menu') return sayGone(came, access);
+  if (!pressed || pressed.verb === 'form' || pressed.verb === 'menu' || pressed.verb === 'begin')
+    return sayGone(came, access);
   const { verb, rest, values } = pressed;
   const id = verb === 'recent' ? (values[0] ?? '') : pressed.id;
   // What only the asker sees is edited; what others see too stays as it was shown.

@@ -54,8 +54,10 @@ async function handle(interaction: APIInteraction, came: Came, access: DiscordCo
   switch (interaction.type) {
     case InteractionType.ApplicationCommand:
       return requested(interaction, came, access);
-    case InteractionType.MessageComponent:
-      return press(interaction, came, access);
+    case InteractionType.MessageComponent: {
+      const read = readCustomId(interaction.data.custom_id);
+      return read?.verb === 'begin' ? begin(read.rest, came, access) : press(interaction, came, access);
+    }
     case InteractionType.ModalSubmit:
       return filled(interaction, came, access);
     default:
@@ -82,6 +84,14 @@ async function requested(
   const optionTexts = formGiven(slash.command, slash.given);
   const request = formRequest(slash.command, optionTexts);
   return sendAnswers(optionTexts.size === 0 ? { ...request, bare: slash.command } : request, came, way, access);
+}
+
+/** A button of the greeting: help, or the form of a command. */
+async function begin(name: string, came: Came, access: DiscordContext): Promise<void> {
+  const command = access.commands.find((known) => fullName(known) === name);
+  if (!command || name === 'help') return sayHelp(came, access);
+  const ask = { ...formRequest(command, new Map()), bare: command };
+  return sendAnswers(ask, came, { ephemeral: came.ephemeral, update: false }, access);
 }
 
 // Entries of the menu that are no commands elsewhere.

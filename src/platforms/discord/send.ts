@@ -18,7 +18,7 @@ import { type AnswerSession, deliverAnswers, storeForButtons } from '../session.
 import { answerRowsOf, problemRows } from './buttons.ts';
 import { workCard } from './cards.ts';
 import { drawnFor, inTime, refused, tellFault, tellUnlessOutage } from './fault.ts';
-import { modalOf, openForm, sayTo, wordOf } from './forms.ts';
+import { greetFirst, modalOf, openForm, sayTo, wordOf } from './forms.ts';
 import type { Came } from './interaction.ts';
 import { CLAIM_TIME, KEEP_TIME, TOKEN_TIME } from './limits.ts';
 import { type Drawn, drawnAhead, drawnBy, outgoing, relisted } from './outgoing.ts';
@@ -342,7 +342,9 @@ export async function sendAnswers(ask: Ask, came: Came, way: ResponseChannel, ac
       lost: (cause, session) => lost(cause, session, around),
     },
   );
-  if (latest && 'headline' in latest) await followProject(latest, came, access);
+  if (!latest || !('headline' in latest)) return;
+  await greetFirst(came, access);
+  await followProject(latest, came, access);
 }
 
 async function prepared(

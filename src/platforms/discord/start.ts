@@ -2,6 +2,8 @@
 
 import {
   type APIInteraction,
+  type APIWebhookEvent,
+  ApplicationWebhookEventType,
   Client,
   type ClientOptions,
   Events,
@@ -19,8 +21,8 @@ import { suggestRead } from '../../chat/suggest.ts';
 import { GOODBYE, type PlatformContext, type RunningPlatform } from '../platform.ts';
 import { missedAnswers, savesUnderway } from '../session.ts';
 import { tellFault } from './fault.ts';
-import { sayRestarting } from './forms.ts';
-import { cameOf } from './interaction.ts';
+import { greetInstaller, sayRestarting } from './forms.ts';
+import { cameOf, isSnowflake } from './interaction.ts';
 import { REPLAY_WINDOW } from './limits.ts';
 import { forget, hearMessage, type MessageEvent } from './listen.ts';
 import { receive } from './receive.ts';
@@ -103,17 +105,22 @@ export async function connect(settings: GatewaySettings): Promise<Gateway> {
 // Interactions by HTTP: signed by Discord, recent, and answered by its REST interface, by any number of
 // processes.
 
-export interface HttpSettings {
+interface Signing {
   /** The application's public key, in hexadecimal. */
   readonly publicKey: string;
   /** Milliseconds since 1970. */
   now(): number;
+}
+
+export interface HttpSettings extends Signing {
   /** Told of every interaction that is truly Discord's. */
   onInteraction(interaction: APIInteraction): void;
 }
 
 /** Where Discord sends interactions. */
 export const INTERACTIONS_PATH = '/discord/interactions';
+/** Where Discord tells who installed the application, if that is set in its portal. */
+export const EVENTS_PATH = '/discord/events';
 
 /**
  * Answers one request: 401 where it is not signed for this application or not recent, a pong for a ping, else 202 at once.
@@ -121,17 +128,35 @@ export const INTERACTIONS_PATH = '/discord/interactions';
  * 150 kB on (github.com/discord/discord-api-docs issues 5250 and 5933).
  */
 export async function handleHttp(request: Request, settings: HttpSettings): Promise<Response> {
+  const interaction = await signedBody(request, settings);
+  if (interaction instanceof Response) return interaction;
+  if (interaction.type === InteractionType.Ping) return Response.json({ type: InteractionResponseType.PONG });
+  settings.onInteraction(interaction as APIInteraction);
+  return new Response(null, { status: 202 });
+}
+
+/** Answers an event: 401 as for interactions, else 204, as Discord wants it. */
+export async function handleEvent(
+  request: Request,
+  settings: Signing & { onInstalled(person: string): void },
+): Promise<Response> {
+  const came = await signedBody(request, settings);
+  if (came instanceof Response) return came;
+  const { event } = came as APIWebhookEvent;
+  if (event?.type === ApplicationWebhookEventType.ApplicationAuthorized && isSnowflake(event.data?.user?.id))
+    settings.onInstalled(event.data.user.id);
+  return new Response(null, { status: 204 });
+}
+
+/** What Discord signed, or the response to what it did not. */
+async function signedBody(request: Request, settings: Signing): Promise<Response | { readonly type: number }> {
   const signature = request.headers.get('x-signature-ed25519') ?? '';
   const timestamp = request.headers.get('x-signature-timestamp') ?? '';
   const body = new Uint8Array(await request.arrayBuffer());
   if (!isRecent(timestamp, settings.now()) || !(await isSigned(body, signature, timestamp, settings.publicKey))) {
     return new Response('Not signed for this application.', { status: 401 });
   }
-  const interaction = parsed(body);
-  if (!interaction) return new Response('No interaction.', { status: 400 });
-  if (interaction.type === InteractionType.Ping) return Response.json({ type: InteractionResponseType.PONG });
-  settings.onInteraction(interaction);
-  return new Response(null, { status: 202 });
+  return parsed(body) ?? new Response('No interaction.', { status: 400 });
 }
 
 /** A signature proves who wrote, not when: an old one may be somebody's copy. */
@@ -148,10 +173,10 @@ async function isSigned(body: Uint8Array, signature: string, timestamp: string, 
   }
 }
 
-function parsed(body: Uint8Array): APIInteraction | undefined {
+function parsed(body: Uint8Array): { readonly type: number } | undefined {
   try {
     const read: unknown = JSON.parse(new TextDecoder().decode(body));
-    return typeof read === 'object' && read !== null && 'type' in read ? (read as APIInteraction) : undefined;
+    return typeof read === 'object' && read !== null && 'type' in read ? (read as { type: number }) : undefined;
   } catch {
     return undefined;
   }
@@ -256,8 +281,17 @@ export async function startDiscord(settings: DiscordSettings, parts: Parts): Pro
   }
   const rest = restOf(settings);
   const onInteraction = (interaction: APIInteraction): void => take(interaction, rest);
-  const handle = (request: Request) => handleHttp(request, { publicKey, now: Date.now, onInteraction });
-  return { routes: [{ method: 'POST', path: INTERACTIONS_PATH, handle }], connected: () => open, refuse, close: ended };
+  const signing = { publicKey, now: Date.now };
+  const onInstalled = (person: string): void => {
+    const done = asRequest(() => greetInstaller(person, accessBy(rest)));
+    heard.add(done);
+    void done.finally(() => heard.delete(done));
+  };
+  const routes: readonly DiscordRoute[] = [
+    { method: 'POST', path: INTERACTIONS_PATH, handle: (one) => handleHttp(one, { ...signing, onInteraction }) },
+    { method: 'POST', path: EVENTS_PATH, handle: (one) => handleEvent(one, { ...signing, onInstalled }) },
+  ];
+  return { routes, connected: () => open, refuse, close: ended };
 }
 
 /** A REST client with the bot's token. */
