@@ -24,6 +24,8 @@ import {
 import type { Stage } from '../../src/reply/need.ts';
 import { type Problem, type Reply, type Result, reply } from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
+import { START_ASK } from '../../src/text/project-problems-text.ts';
+import { NEXT } from '../../src/text/project-text.ts';
 import { PROGRESS, PROGRESS_PROBLEMS } from '../../src/text/sheets-text.ts';
 import { progressBlocks, roomsProgress, tickActions } from './progress-table.ts';
 import { changeHere, projectHere, TAKE_BACK } from './project-command.ts';
@@ -130,7 +132,7 @@ async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outco
   if ('problems' in project) {
     // Whoever has no project asks for the order of the work itself.
     const asks = ask.do === 'list' && context.access && (await context.access.mine()).length === 0;
-    return asks ? (await context.ask('handbook entry: work-order')).outcome : project;
+    return asks ? orderOfWork(context) : project;
   }
   const rooms = inScope(project.rooms).map(({ name }) => name);
   if (rooms.length === 0) return { problems: [PROGRESS_PROBLEMS.noRooms()] };
@@ -155,6 +157,12 @@ async function answerProgress(ask: ProgressAsk, context: Context): Promise<Outco
   const reply = progressReply(done.project, [], made, context);
   // If nothing changed, undo would reverse some earlier change, so it isn't offered.
   return done.result ? reply : { ...reply, actions: reply.actions.filter((one) => one !== TAKE_BACK) };
+}
+
+async function orderOfWork(context: Context): Promise<Outcome> {
+  const { outcome } = await context.ask('handbook entry: work-order');
+  if (!('actions' in outcome)) return outcome;
+  return { ...outcome, actions: [{ label: NEXT.start, ask: START_ASK }, ...outcome.actions] };
 }
 
 /** Undefined if there's no pick for it. */
