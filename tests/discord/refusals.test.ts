@@ -1,7 +1,8 @@
 /** What Discord refuses, by its documented errors: on every way out the asker still gets the answer, and no fault word is ever public. */
 
 import { RESTJSONErrorCodes as Codes } from 'discord.js';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Reply } from '../../src/reply/reply.ts';
 import { answerTo, replyTo } from '../chat/asked.ts';
 import { keptInMemory } from '../chat/kept-in-memory.ts';
 import { APPLICATION, ASKER, choose, fill, menu, pick, press, slash, snowflake } from './interactions.ts';
@@ -24,9 +25,16 @@ interface Watched extends Stage {
   readonly missed: Promise<void>;
 }
 
+// What is answered is the same in every test, and worked out once.
+let planks: Reply;
+let tape: Reply;
+beforeAll(async () => {
+  planks = await replyTo(`planks room: ${GIVEN.room}, plank: ${GIVEN.plank}`);
+  tape = await replyTo('tape 1 ft + 2 in');
+});
+
 async function started(): Promise<Watched> {
   const memory = keptInMemory();
-  const reply = await replyTo(`planks room: ${GIVEN.room}, plank: ${GIVEN.plank}`);
   let note: () => void = () => {};
   const missed = new Promise<void>((resolve) => {
     note = resolve;
@@ -39,7 +47,7 @@ async function started(): Promise<Watched> {
     kept: { ...memory, set },
     // How it is heard and worked out is tested elsewhere: here it counts where the answer goes.
     answer: async function* ({ text }) {
-      yield text.startsWith('tape') ? await replyTo('tape 1 ft + 2 in') : reply;
+      yield text.startsWith('tape') ? tape : planks;
     },
   });
   open.push(bot);
