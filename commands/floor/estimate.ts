@@ -199,6 +199,7 @@ export default defineCommand({
         cartons === undefined
           ? ESTIMATE.area(toBuy, floor.units === 'metric', whole, share, money)
           : ESTIMATE.boxes(cartons, whole, share, money, rolls ? 'roll' : undefined),
+      ...(money === undefined ? {} : { leads: { cost: ESTIMATE.cost(money, cartons, rolls, whole, share) } }),
       lines: [
         ...(least === undefined || most === undefined || least === most ? [] : [ESTIMATE.range(least, most)]),
         ...(tax > 0 && net !== undefined && taxed !== undefined

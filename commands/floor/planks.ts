@@ -14,6 +14,7 @@ import { type Action, type Block, type Fact, type Reason, type Reply, reply } fr
 import { worded } from '../../src/text/caution-text.ts';
 import {
   ACTIONS,
+  costHeadline,
   FLOOR_BRIEF,
   LAY,
   planksHeadline,
@@ -141,6 +142,9 @@ export function answerPlanks(laid: LaidFloor, ask: PlanksAsk, context: Context):
   const saying = floorFormat(ask, context);
   return reply({
     headline: planksHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said),
+    ...(said === undefined
+      ? {}
+      : { leads: { cost: costHeadline({ ...purchase, perCarton: plan.plank.perCarton }, said) } }),
     lines: floorLines(plan, saying),
     blocks: [
       buyFacts(laid, saying),

@@ -32,7 +32,15 @@ import {
   tackStripReach,
 } from '../../src/prep/old-floor.ts';
 import type { Need } from '../../src/reply/need.ts';
-import { type Action, type Block, type Fact, type Result, reply, type Source } from '../../src/reply/reply.ts';
+import {
+  type Action,
+  type Block,
+  type Fact,
+  type Reply,
+  type Result,
+  reply,
+  type Source,
+} from '../../src/reply/reply.ts';
 import { worded } from '../../src/text/caution-text.ts';
 import { doorwaysTooWide, notACovering, tooHeavy } from '../../src/text/prep-problems-text.ts';
 import { NEEDS } from '../../src/text/shopping-text.ts';
@@ -94,6 +102,21 @@ function tearoutLines(tearout: Tearout, ask: TearoutAsk, context: Context): read
       : []),
     lines.ready(bags, isRolled(covering) ? blades : 0, masks),
   ];
+}
+
+function tearoutLeads(tearout: Tearout, ask: TearoutAsk, context: Context): NonNullable<Reply['leads']> {
+  const saying = sayingOf(ask, context);
+  const [work] = tearoutLines(tearout, ask, context);
+  const { covering, tackStrip, staples } = tearout;
+  const wood = ask.below.ground !== 'concrete';
+  const held = TEAROUT.lines.held(sayLength(tackStrip, saying), wood ? staples : undefined);
+  return {
+    ...(work === undefined ? {} : { time: work }),
+    weight: TEAROUT.leads.weight(sayWeight(tearout.kilograms, saying), sayHaul(tearout, ask, saying)),
+    bags: TEAROUT.leads.bags(tearout.bags),
+    ...(covering === 'carpet' ? { strip: held } : {}),
+    ...(covering === 'carpet' && wood && staples !== undefined ? { staples: TEAROUT.leads.staples(staples) } : {}),
+  };
 }
 
 /** Without the lead block and the steps. */
@@ -280,6 +303,7 @@ function answerTearout(ask: TearoutAsk, context: Context): Outcome {
   return reply({
     headline: house === 'proof' ? TEAROUT.proofFirst(toProve(ask, context), headline) : headline,
     lines: tearoutLines(tearout, ask, context),
+    ...(house === 'proof' ? {} : { leads: tearoutLeads(tearout, ask, context) }),
     blocks: [...tearoutBlocks(tearout, ask, context), ...leadBlock(ask, context), stepsBlock(tearout, ask, house)],
     assumed: assumedWith(ask, context),
     cautions: worded(hazardsOf(covering, ask, context)),

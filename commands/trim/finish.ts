@@ -157,6 +157,19 @@ function answerFinish(ask: FinishAsk, context: Context): Outcome {
   return reply({
     reasons: [{ entry: 'nail-length', figure: size }],
     headline: FINISH.headline(nails, size, tubes, sayVolume(litres(ask.coats), saying)),
+    leads: {
+      caulk: FINISH.leads.caulk(tubes, sayLength(ticks(length), saying)),
+      nails: FINISH.leads.nails(nails, size, sayLength(ticks(length), saying)),
+      ...(ask.coats > 0
+        ? {
+            paint: FINISH.leads.paint(
+              sayVolume(litres(ask.coats), saying),
+              ask.coats,
+              sayLength(ticks(length), saying),
+            ),
+          }
+        : {}),
+    },
     lines: [
       FINISH.lengthLine(sayLength(ticks(length), saying), nails / per),
       FINISH.nailLine(size, sayCut(into, saying)),

@@ -4,6 +4,7 @@ import {
   type Action,
   type Block,
   type Caution,
+  type Focus,
   type Reply,
   SECTIONS,
   type SectionId,
@@ -179,6 +180,35 @@ export function sectionNamed(text: string): SectionId | 'more' | undefined {
     .replace(/^(?:(?:show|give|list) )?(?:me )?(?:the )?/, '')
     .replace(/ (?:please|pls)$/, '');
   return BRIEF.words[word];
+}
+
+/** A word for what is wanted first; the first that matches counts. */
+const FOCUS_WORDS: readonly (readonly [Focus, RegExp])[] = [
+  ['staples', /\bstaples?\b/i],
+  ['strip', /\b(?:tack ?-?strips?|grippers?|gripper rods?|smooth ?edge)\b/i],
+  ['bags', /\b(?:contractor|trash|garbage|bin|rubble) bags?\b/i],
+  ['weight', /\b(?:weighs?|weight|heavy|how many (?:pounds|lbs?|kilos|kg))\b/i],
+  ['cost', /\b(?:costs?|price|budget|how much money|how much (?:is|for|at|will|would|does|do i owe|are)|the bill)\b/i],
+  ['time', /\b(?:how long|how many (?:hours|days|evenings|weekends)|what time|how much time|hours)\b/i],
+  ['caulk', /\bcaulk(?:ing)?\b/i],
+  ['paint', /\bpaint\b/i],
+  ['nails', /\bnails?\b/i],
+];
+
+/** A count beside a price is wanted as much as the price. */
+const COUNTED = /\bhow (?:many|much (?:floor|plank|vinyl|laminate|trim|base|carpet|caulk|paint))/i;
+
+/** An answer that begins with the one thing a question is about, if it has it. */
+export function focused(reply: Reply, text: string): Reply {
+  const { leads, ...rest } = reply;
+  if (!leads) return reply;
+  const wanted = FOCUS_WORDS.filter(([, words]) => words.test(text)).map(([focus]) => focus);
+  // Two things wanted are both in the usual lead.
+  const [only, ...others] = wanted.filter((focus) => leads[focus] !== undefined);
+  const lead = only === undefined || others.length > 0 ? undefined : leads[only];
+  if (lead === undefined || (only === 'cost' && COUNTED.test(text))) return rest;
+  const lines = (reply.lines ?? firstFacts(reply.blocks)).filter((line) => line !== lead);
+  return { ...rest, headline: lead, lines: [reply.headline, ...lines] };
 }
 
 // A box is a box to somebody who says box: catalogs, and so our texts, call it a carton.

@@ -18,7 +18,7 @@ import { readAsNote } from '../text/project-text.ts';
 import { eachOnBehalfOf, Unworked } from '../workers/queue.ts';
 import { readInTime } from '../workers/time-limits.ts';
 import { filled } from './autofill.ts';
-import { saysBox, sectionNamed, withBoxes } from './brief.ts';
+import { focused, saysBox, sectionNamed, withBoxes } from './brief.ts';
 import { type Catalog, loadCommands } from './catalog.ts';
 import {
   type AnsweredRequest,
@@ -554,7 +554,8 @@ function shown(given: Outcome, whole: Whole | Problems, here: Here, box: boolean
   const worded = inUnits(box ? withBoxes(given) : given, unitsIn(whole, here));
   if (!('headline' in worded)) return worded;
   const everybody = here.request.open && ('problems' in whole || whole.command.group !== 'project');
-  const outcome: Reply = everybody ? { ...worded, audience: 'channel' } : worded;
+  const answered: Reply = everybody ? { ...worded, audience: 'channel' } : worded;
+  const outcome = focused(answered, 'problems' in whole || whole.sentence === undefined ? '' : here.request.text);
   if ('problems' in whole) return outcome;
   const { command, typed, sentence } = whole;
   const form = { command: fullName(command), told: Object.fromEntries(typed) };

@@ -114,11 +114,16 @@ export interface Reason {
   readonly figure?: string;
 }
 
+/** What a question may want to know first of an answer that tells several things. */
+export type Focus = 'cost' | 'time' | 'weight' | 'strip' | 'staples' | 'bags' | 'paint' | 'caulk' | 'nails';
+
 export interface Reply {
   /** The answer in one line; also the notification and fallback text. */
   readonly headline: string;
   /** Up to four short lines shown with the headline; without them, the first facts are. */
   readonly lines?: readonly string[];
+  /** The headline if the question is about that alone. */
+  readonly leads?: Readonly<Partial<Record<Focus, string>>>;
   /** The section that was requested, shown below the brief. */
   readonly opens?: SectionId | 'more';
   readonly blocks: readonly Block[];

@@ -28,6 +28,11 @@ export function planksHeadline(bought: Bought, cost: string | undefined): string
   return `Buy ${counted(cartons, 'carton')} (${counted(cartons * perCarton, 'plank')}): ${parts.join(', ')}.${price}`;
 }
 
+/** The same where the cost is what was asked. */
+export function costHeadline({ cartons, perCarton }: Bought, cost: string): string {
+  return `${cost} for ${counted(cartons, 'carton')} (${counted(cartons * perCarton, 'plank')}).`;
+}
+
 export const BUY = {
   title: 'What to buy',
   wideGap: (gap: string, run: string) => `Assuming a gap of ${gap}, for a run of ${run} or more`,
@@ -427,6 +432,8 @@ export const ESTIMATE = {
     `About ${roll ? (count === 1 ? '1 roll' : `${count} rolls`) : boxes(count)} for ${area} with ${share} extra${money === undefined ? '.' : `: ${money}.`}`,
   area: (amount: string, metric: boolean, area: string, share: string, money: string | undefined) =>
     `Buy about ${amount} ${metric ? 'm²' : 'sq ft'} for ${area} with ${share} extra${money === undefined ? '.' : `: ${money}.`}`,
+  cost: (money: string, cartons: number | undefined, roll: boolean, area: string, share: string) =>
+    `${money} for ${cartons === undefined ? '' : `about ${roll ? counted(cartons, 'roll') : boxes(cartons)}, `}${area} with ${share} extra.`,
   range: (least: number, most: number) => `${least} with 5% extra, ${most} with 15%.`,
   tax: (net: string, tax: string) => `${net} before ${tax} sales tax.`,
   exact: (room: boolean, carton: boolean) =>

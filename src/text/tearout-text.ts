@@ -22,6 +22,11 @@ export const TEAROUT = {
     ready: (bags: number, blades: number, masks: number) =>
       `Have ready: ${[counted(bags, 'contractor bag'), ...(blades > 0 ? [counted(blades, 'knife blade')] : []), counted(masks, 'N95 mask')].join(', ')}.`,
   },
+  leads: {
+    weight: (total: string, haul: string) => `${total} in all, ${haul}.`,
+    staples: ([least, most]: readonly [number, number]) => `Roughly ${least}–${most} staples.`,
+    bags: (bags: number) => `About ${counted(bags, 'contractor bag')}.`,
+  },
   strips: (count: number, size: string | undefined, heaviest: string, total: string, haul: string) =>
     size === undefined
       ? `Cut ${counted(count, 'strip')}, no roll over ${heaviest}: ${total}, ${haul}.`

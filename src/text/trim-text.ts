@@ -206,6 +206,13 @@ export function riserText(floor: string, limit: string, over: boolean): string {
 export const FINISH = {
   headline: (nails: number, size: string, tubes: number, paint: string) =>
     `${counted(nails, 'nail')} (${size}), ${counted(tubes, 'tube')} of caulk, ${paint} of paint.`,
+  leads: {
+    paint: (paint: string, coats: number, length: string) =>
+      `${paint} of paint for ${counted(coats, 'coat')} on ${length} of trim.`,
+    caulk: (tubes: number, length: string) => `${counted(tubes, 'tube')} of caulk for ${length} of trim.`,
+    nails: (nails: number, size: string, length: string) =>
+      `${counted(nails, 'nail')} (${size}) for ${length} of trim.`,
+  },
   lengthLine: (length: string, places: number) => `${length} of trim, nailed at ${places} places.`,
   nailLine: (size: string, into: string) => `${size} nails reach ${into} into the stud.`,
   primerLine: (amount: string) => `Also ${amount} of primer for bare wood and filler.`,
