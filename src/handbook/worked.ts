@@ -104,9 +104,17 @@ function thinStrip(text: string, metric: boolean): Worked | undefined {
 const FEET_AND_FIGURE =
   /(?<![\d.,/])(\d{1,2}) ?(?:ft|feet|foot|') ?(\d{1,2}(?:\.\d+)?)(?![\d./]| ?(?:"|''|x|by|in|ft|feet|foot|'|mm|cm|m)(?![a-z])| ?inch)/g;
 
-/** The last row of a room across its rows, with the usual gap at both walls. */
+const GAP_SAID =
+  /(?<![\d.,/])((?:\d{1,2} )?\d{1,2}(?:[./]\d{1,2})? ?(?:mm|cm|in|inch(?:es)?|")?) (?:expansion )?gaps?(?![a-z])/;
+
+/** How long a room is says nothing about its rows' count. */
+const ALONG = /(?<![\d.,/])\d{1,3}(?:[.,]\d{1,2})? ?(?:ft|feet|foot|'|m|met(?:er|re)s?) (?:long|in length)(?![a-z])/g;
+
+/** The last row of a room across its rows, with the gap that is told, or the usual one, at both walls. */
 const lastRow: Worker = (typed, metric) => {
-  const text = typed.replace(FEET_AND_FIGURE, `$1' $2"`);
+  const stated = GAP_SAID.exec(typed);
+  const [told] = stated ? lengthsIn(stated[1] ?? '', metric) : [];
+  const text = typed.replace(GAP_SAID, ' ').replace(FEET_AND_FIGURE, `$1' $2"`).replace(ALONG, ' ');
   const pair = acrossRows(text, metric);
   const found = lengthsIn(pair?.rest ?? text, metric);
   const all = found.map(({ length }) => length);
@@ -117,9 +125,23 @@ const lastRow: Worker = (typed, metric) => {
     .filter((length) => length >= inches(3) && length <= inches(14));
   const room = pair?.across ?? all.find((length) => length > inches(30));
   if (wide === undefined || room === undefined) return thinStrip(text, metric);
-  const gap = metric ? METRIC_GAP : GAP.least;
+  const gap = told && told.length > 0 && told.length <= inches(1) ? told.length : metric ? METRIC_GAP : GAP.least;
   const between = room - 2 * gap;
   const rest = between % wide;
+  const other = all.find((length) => length > inches(30) && length !== room && Math.abs(length - room) < wide);
+  if (pair === undefined && other !== undefined) {
+    const ends = [rest, (other - 2 * gap) % wide].map((width) => ticks(width === 0 ? wide : width));
+    const [one, two] = [ends[0] ?? wide, ends[1] ?? wide];
+    return {
+      lead: WORKED.lastRowTapers(
+        say(one, metric),
+        say(two, metric),
+        say(gap, metric),
+        Math.min(one, two) >= LEAST_STRIP,
+      ),
+      values: { last: one, end: two },
+    };
+  }
   const last = ticks(rest === 0 ? wide : rest);
   const both = ticks(Math.round((last + wide) / 2));
   const gaps = say(gap, metric);

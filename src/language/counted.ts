@@ -34,7 +34,7 @@ export function oneOf(unit: Unit): string {
 }
 
 const AT_PRICE = new RegExp(
-  `(?<![\\d.,$/x])(?<count>\\d{1,4}) (?:more |extra )?(?<unit>${BOUGHT})(?:,? (?:of [a-z ]{1,20}|at|for|each|x|times|that(?:'s| are| cost)?|which are|costing|are|is|priced at|@)){1,3} ?(?<mark>[$€£])? ?(?<price>${MONEY})(?![\\d.,]*\\d| ?(?:sq|sf|%|x|by|ft|feet|m2|m²|lbs?|pounds?|kg|kilos?|in(?![a-z])))(?<word> ?(?:dollars|bucks|usd|euros?|gbp))?`,
+  `(?<![\\d.,$/x])(?<count>\\d{1,4}) (?:more |extra )?(?<unit>${BOUGHT})(?:,? (?:of [a-z ]{1,20}|at|for|each|x|times|that(?:'s| are| cost)?|which are|costing|are|is|priced at|@)){1,3} ?(?<mark>[$€£])? ?(?<price>${MONEY})(?![\\d.,]*\\d|/\\d| ?(?:sq|sf|%|x|by|ft|feet|m2|m²|lbs?|pounds?|kg|kilos?|in(?![a-z])))(?<word> ?(?:dollars|bucks|usd|euros?|gbp))?`,
 );
 const PRICE_FIRST = new RegExp(
   `(?<mark>[$€£])? ?(?<price>${MONEY}) ?(?<word>dollars|bucks)? ?(?:a|an|per|each|/) ?(?<unit>${BOUGHT}),? (?:[a-z']+ ){0,5}(?<count>\\d{1,4})(?: (?:of (?:them|those)|${BOUGHT}))?(?![\\d.,x]| ?(?:x|by|sq|sf|%|ft|m2))`,
@@ -78,7 +78,7 @@ export function coveringCount(plain: string): { readonly have: string; readonly 
 }
 
 const TAX =
-  /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,3})?) ?(?:%|percent)? (?:sales )?tax|(?:sales )?tax(?: is| of| at| here is|:)? (\d{1,2}(?:[.,]\d{1,3})?) ?(?:%|percent)?(?![\d.]|x| x)/;
+  /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,3})?) ?(?:%|percent)? (?:sales )?tax|(?:sales )?tax(?: is| of| at| here is|:)? (\d{1,2}(?:[.,]\d{1,3})?) ?(?:%|percent)?(?!\d|\.\d|x| x)/;
 
 export function taxIn(plain: string): string | undefined {
   const [, before, behind] = TAX.exec(plain) ?? [];
@@ -87,7 +87,7 @@ export function taxIn(plain: string): string | undefined {
 }
 
 const PAYER =
-  '(?:insurance|insurer|the insurance (?:company|co)|landlord|hoa|warranty|seller|builder|mom|dad|parents|state farm|adjuster|they|he|she)';
+  '(?:insurance|insurer|the insurance (?:company|co)|landlord|hoa|warranty|seller|builder|mom|dad|parents|adjuster|they|he|she)';
 const PAYS = `(?:(?:is |will |would |only |are |'ll |has |have )*(?:pay(?:s|ing)?|cover(?:s|ing|ed)?|gives?|giving|gave|paid|approved|allow(?:s|ed)?|reimburs(?:es?|ing)|sent|chips? in))`;
 const PAID = [
   new RegExp(

@@ -122,7 +122,7 @@ export function roleBeside(pair: Pair, { before, after }: Around): PairRole | un
   const noun =
     NOUN_AFTER.test(after) || (NOUN_BEFORE.test(near) && (LINKED_BEFORE.test(near) || pair.kind === 'plank'));
   if (noun) return pair.kind === 'plank' || pair.kind === 'either' ? 'plank' : 'doubt';
-  if (isFixture(before, after)) return 'room';
+  if (isFixture(before, after) || LEFT_OUT.test(after)) return 'room';
   if (THINGS.test(near) || DOOR.test(after.slice(0, 12))) return 'thing';
   const behind = after.split(' ').slice(0, 4).join(' ');
   const [room] = mentionsIn(behind, behind);
@@ -268,7 +268,7 @@ const COUNT =
 const CORNER =
   /(?<![a-z])(?:minus|less|without|missing|lacking|subtract(?:ing)?|tak(?:e|ing) (?:away|out|off)|leav(?:e|ing) out|except(?: for)?|not counting|-) ?(?:an? |the )?$/;
 const LEFT_OUT =
-  /^ ?(?:[a-z]+ ){0,4}(?:missing|cut ?out|cut off|taken (?:out|off|away)|left out|notched|removed|subtracted)(?![a-z])/;
+  /^ ?(?:[a-z]+ ){0,4}(?:missing|cut ?out|cut off|taken (?:out|off|away)|left out|notched|removed|subtracted|notch|bite|bitten (?:out|off)|jog|chunk (?:gone|out))(?![a-z])/;
 /** Something joined to a room by “and” alone, with no sides of its own. */
 const JOINED = /^(?: [a-z]+){0,2} ?(?:and|plus|&|\+) (?:the |my |an? |our )?(?<name>[a-z]{3,})(?= ?(?:[,.;?\n]|$))/;
 const NO_ROOM = word(

@@ -7,7 +7,7 @@ import type { Preferences } from '../input/reading.ts';
 import { FIGURE_WORDS, TASK_WORDS } from '../input/trade-words.ts';
 import { ASK_FOR, READER } from '../text/reader-text.ts';
 import { TICKS_PER_INCH, TICKS_PER_METRE } from '../units/length.ts';
-import { meterReadings, SAYS_ROWS, trimRun } from './counted.ts';
+import { meterReadings, SAYS_ROWS, taxIn, trimRun } from './counted.ts';
 import { boxBeside, type Measured } from './measured.ts';
 
 /** A request as far as the message goes. */
@@ -77,6 +77,7 @@ function estimate(given: Measured): SentenceFrame {
     ['box', carton],
     ['price', price],
     ['extra', share === undefined ? diagonal : `${share} %`],
+    ['sales-tax', price === undefined ? undefined : taxIn(given.plain)],
   ]);
   if (floorOf(given) === undefined) return lacking('floor estimate', optionTexts, 'area');
   return { command: 'floor estimate', optionTexts, assumed };
@@ -351,12 +352,18 @@ const level: Builder = (given) => {
 const SPACED =
   /(?<![\d.,])(12|16|19\.2|24) ?(?:"|in(?:ch(?:es)?)?)?(?: o\.?c\.?| on center| apart| centers| spacing)|^(?:no,? |it'?s |they'?re |actually )*(12|16|19\.2|24)(?: in(?:ch(?:es)?)?)?$/;
 
+/** How far apart the screws go: every 8 in. */
+const SCREWED =
+  /(?<![a-z])(?:screws?|screwed|fasteners?|one)(?: them| it)? (?:every|at every|about every|at) (\d{1,3}(?:\.\d)?) ?("|in(?:ch(?:es)?)?|mm|cm)?(?![\d./x]| ?(?:by|x|ft|feet)(?![a-z]))/;
+
 const squeaks: Builder = ({ plain, room }) => {
+  const [, apart, unit] = SCREWED.exec(plain) ?? [];
   const [, named, alone] = SPACED.exec(plain) ?? [];
   const spacing = named ?? alone;
   const optionTexts = texts([
     ['area', room?.replace(/^[a-z' ]+:? ?(?=\d[^;]*$)/i, '')],
     ['spacing', spacing === undefined ? undefined : `${spacing} in`],
+    ['apart', apart === undefined ? undefined : `${apart} ${unit ?? 'in'}`],
   ]);
   return room === undefined
     ? lacking('prep squeaks', optionTexts, 'squeaks')

@@ -51,7 +51,8 @@ export interface Measured {
 
 const BOXES =
   /(?<![\d.,/x$])(\d{1,4}) (?:more |full |whole |unopened )?(?:box(?:es)?|cartons?|packs?|cases?)(?![a-z])(?! ?room)/;
-const SHARE = /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent|per cent)(?! ?(?:sales )?tax)/;
+const SHARE =
+  /(?<![\d.,])(\d{1,2}(?:[.,]\d{1,2})?) ?(?:%|percent|per cent)(?! ?(?:sales )?tax| ?(?:off|discount|cheaper|restock(?:ing)?|rebate|coupon|back)(?![a-z]))/;
 /** A price without a currency: “at 2.89”, “2.89 a sq ft”, “3.19/sf”. */
 const BARE_SQUARE_PRICE =
   /(?<![\d.,$€£])(\d{1,2}[.,]\d{2}) ?(?:\/|per|an?|each) ?(sq(?:uare)?\.? ?(?:ft|feet|foot|m|meters?)|sqft|sf|sqm|m2|m²|foot|ft)(?![a-z])/;

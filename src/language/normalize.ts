@@ -79,6 +79,11 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   ['mbr', 'master bedroom'],
   ['bdrm|br(?= ?\\d)|bed(?= ?\\d{1,2}(?: is)? \\d)', 'bedroom'],
   ['packet(?= )', 'pack'],
+  ["in(?= \\d{1,2} ?(?:ft|foot|feet|')? ?(?:sticks?|lengths?|footers?)(?!\\p{L}))", 'with'],
+  [
+    'bundles?(?= (?:(?:is|are|of|has|have|holds?|covers?) ){1,2}(?:about )?\\d{1,2}(?:\\.\\d{1,2})? ?(?:sq|sf|m2|m²))',
+    'boxes',
+  ],
 ].map(([source = '', instead = '']) => [new RegExp(`(?<![\\p{L}\\d])(?:${source})(?![\\p{L}])`, 'giu'), instead]);
 
 const HOW = '(?:wide|width|long|length|deep|depth)';

@@ -65,6 +65,8 @@ export const WORKED = {
     `At least ${least} for planks ${wide} wide, or the carton’s figure if it is more.`,
   lastRow: (last: string, rows: number, gap: string, both: string | undefined) =>
     `Your last row, row ${rows}, is ${last} wide with ${gap} gaps: wide enough.${both === undefined ? '' : ` Or rip both edges to ${both}.`}`,
+  lastRowTapers: (one: string, other: string, gap: string, fine: boolean) =>
+    `Your last row goes from ${one} to ${other} wide with ${gap} gaps${fine ? ': mark each plank from the wall' : ', too thin at one end: rip the first row narrower'}.`,
   bothRows: (last: string, both: string, gap: string) =>
     `Rip the first and last row to ${both}: with ${gap} gaps a whole first row leaves only ${last}.`,
   thinStrip: (strip: string, half: string) =>
