@@ -105,13 +105,44 @@ const TWO_PEOPLE =
 /** Two people go half again as fast: one cuts while the other lays. */
 const TWO_GO = 1.5;
 
+const COUNTED_ROOMS =
+  /(?<![\w.,])(\d{1,2}|two|three|four|five|six) (?:[a-z]+ )?(?:bedrooms|rooms|halls|offices|closets)(?: of| at| each|,|:)? ?$/;
+const COUNTS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six'];
+
+/** How many rooms have the sides that follow: “3 bedrooms 12x12”. */
+function roomsBefore(text: string): number {
+  const word = COUNTED_ROOMS.exec(text)?.[1];
+  if (word === undefined) return 1;
+  return COUNTS.includes(word) ? COUNTS.indexOf(word) : Math.max(1, Number(word));
+}
+
+const DONE_IN =
+  /(?<![\d.,])(\d{2,4}) ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot|m|met(?:er|re)s?)|sqft|sf|sqm|m2|m²)? in (\d{1,2}(?:\.\d)?) ?(?:hours?|hrs?|h)(?![a-z])/;
+const TO_GO =
+  /(?<![\d.,])(\d{2,4}) ?(?:sq(?:uare)?\.? ?(?:ft|feet|foot|m|met(?:er|re)s?)|sqft|sf|sqm|m2|m²)? (?:more )?(?:left|to go|remaining|remain)(?![a-z])/;
+
+/** How long the rest takes at the pace that somebody has shown. */
+function ownPace(text: string, metric: boolean): Worked | undefined {
+  const [, done, hours] = DONE_IN.exec(text) ?? [];
+  const rest = Number(TO_GO.exec(text)?.[1]);
+  const pace = Number(done) / Number(hours);
+  if (!(pace > 0 && Number.isFinite(pace) && rest > 0)) return undefined;
+  const meters = metric || /m2|m²|sqm|sq(?:uare)? ?m/.test(text);
+  const least = Math.ceil(rest / pace);
+  return { lead: WORKED.ownPace(least, Math.round(pace * 10) / 10, rest, meters), values: { least, most: least } };
+}
+
 /** How long a floor takes to lay, by its area or its sides. */
 const layingTime: Worker = (text, metric) => {
+  const own = ownPace(text, metric);
+  if (own) return own;
   const [, said = '', square] = FLOOR_AREA.exec(text) ?? [];
-  const [pair] = text.matchAll(ROOM_SIDES);
+  const pairs = [...text.matchAll(ROOM_SIDES)];
+  const [pair] = pairs;
   const meters =
     square !== undefined || (said === '' && (metric || pair?.[2] !== undefined || pair?.[4] !== undefined));
-  const area = said === '' ? Number(pair?.[1]) * Number(pair?.[3]) : Number(said.replaceAll(',', ''));
+  const sides = pairs.map((one) => Number(one[1]) * Number(one[3]) * roomsBefore(text.slice(0, one.index)));
+  const area = said === '' ? sides.reduce((sum, one) => sum + one, 0) : Number(said.replaceAll(',', ''));
   if (!(area >= (meters ? 3 : 30))) return undefined;
   const { slow, quick } = meters ? PACE.metric : PACE.us;
   const people = TWO_PEOPLE.test(text) ? TWO_GO : 1;

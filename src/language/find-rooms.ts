@@ -121,8 +121,9 @@ export function roleBeside(pair: Pair, { before, after }: Around): PairRole | un
   const near = before.split(' ').slice(-6).join(' ');
   const noun =
     NOUN_AFTER.test(after) || (NOUN_BEFORE.test(near) && (LINKED_BEFORE.test(near) || pair.kind === 'plank'));
+  if (pair.kind !== 'plank' && LEFT_OUT.test(after)) return 'room';
   if (noun) return pair.kind === 'plank' || pair.kind === 'either' ? 'plank' : 'doubt';
-  if (isFixture(before, after) || LEFT_OUT.test(after)) return 'room';
+  if (isFixture(before, after)) return 'room';
   if (THINGS.test(near) || DOOR.test(after.slice(0, 12))) return 'thing';
   const behind = after.split(' ').slice(0, 4).join(' ');
   const [room] = mentionsIn(behind, behind);

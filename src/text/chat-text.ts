@@ -205,7 +205,15 @@ export function strangeOption(
   };
 }
 
+/** What is asked for if a floor or a plank is missing, which every answer about boxes needs. */
+const MISSING: Readonly<Record<string, string>> = {
+  room: 'Which rooms? Give each one’s length and width.',
+  plank: 'Which plank? Give its width and length, and what is in a carton.',
+};
+
 export function missingOption(option: string, summary: string): Problem {
+  const question = MISSING[option];
+  if (question !== undefined) return { option, got: '', expected: question };
   return { option, got: '', expected: `Still needed: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.` };
 }
 

@@ -155,6 +155,8 @@ export const WORKED = {
     two: boolean,
   ) =>
     `About ${least} to ${most} hours ${two ? 'for two people ' : ''}to lay ${floor}: ${late === 1 ? 'one day' : soon === late ? `${late} days` : `${soon} to ${late} days`}, tear-out and trim not counted.`,
+  ownPace: (hours: number, pace: number, rest: number, meters: boolean) =>
+    `About ${hours} hours for the other ${rest} ${meters ? 'm²' : 'sq ft'}, at your ${pace} ${meters ? 'm²' : 'sq ft'} an hour.`,
   quoted: (total: string, rate: string, area: number) => `${total} for ${area} sq ft at ${rate} a sq ft.`,
   extraShort: (share: number, usual: string, rows: string) => `No, ${share}% is short: figure ${usual} for ${rows}.`,
   extraJust: (share: number, usual: string, rows: string) =>
