@@ -184,7 +184,7 @@ describe('every documented error', { timeout: 120_000 }, () => {
   });
 
   it('of views.publish: what was done on the Home tab is said by message', async () => {
-    app = await running({ flat: true });
+    app = await running({ ports: await rememberedFlat() });
     await app.event({ type: 'app_home_opened', user: 'U1', channel: 'D1', tab: 'home' });
     await app.slack.until(() => calls('views.publish').length === 1);
     const here = { channel: undefined, response_url: undefined, view: { type: 'home' } };

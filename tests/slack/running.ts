@@ -2,7 +2,8 @@
 
 import { expect } from 'vitest';
 import { commands } from '../../commands/all.ts';
-import { answer } from '../../src/chat/pipeline.ts';
+import { type Answer, answer } from '../../src/chat/pipeline.ts';
+import type { Ports, Request } from '../../src/chat/ports.ts';
 import { DEFAULT_PREFERENCES } from '../../src/input/reading.ts';
 import type { SlackSettings } from '../../src/platforms/platform.ts';
 import { startSlack } from '../../src/platforms/slack/start.ts';
@@ -67,9 +68,9 @@ export async function running(
     faults.push({ reference, cause });
   };
   const asker = { platform: 'slack', id: 'U1', workspace: 'T1' } as const;
-  const flat = over.flat === true ? await demoPorts(asker, fault) : { fault };
+  const flat = over.flat === true ? await demoPorts(asker, fault) : undefined;
   const ports: SlackParts = {
-    answer: (request) => answer(request, commands, flat),
+    answer: (request) => (flat ? answer(request, commands, flat) : answeredOnce(request, fault)),
     commands,
     preferences: DEFAULT_PREFERENCES,
     kept,
@@ -168,6 +169,21 @@ export async function running(
     },
   };
 }
+
+/** Where nothing is kept the same request has the same answers, whoever asks: each is worked out once in all tests. */
+async function* answeredOnce(request: Request, fault: Ports['fault']): AsyncIterable<Answer> {
+  const key = JSON.stringify({ ...request, asker: undefined, place: undefined, server: undefined });
+  const known = answered.get(key);
+  if (known) return yield* known;
+  const answers: Answer[] = [];
+  for await (const one of answer(request, commands, { fault })) {
+    answers.push(one);
+    yield one;
+  }
+  answered.set(key, answers);
+}
+
+const answered = new Map<string, readonly Answer[]>();
 
 /** A response read to its end: one left unread would hold its connection, and the server's end. Each has a connection of its own, for the server gives up one that a busy machine leaves idle. */
 async function whole(url: string, init: RequestInit): Promise<Response> {
